@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using FlowCalc.Agents;
+using FlowCalc.Limits;
+using UnitsNet;
+
+namespace FlowCalc.Layouts;
+
+/// <summary>A checked layout: a tree of runs from one supply to its nozzles. Pressures are absolute; points and runs keep the document's order.</summary>
+public sealed record Layout
+{
+    /// <summary>Title; null for none.</summary>
+    public string? Title { get; init; }
+
+    /// <summary>Free text; null for none.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Where the system is used.</summary>
+    public Application Application { get; init; }
+
+    /// <summary>The agent.</summary>
+    public required LiquidAgent Agent { get; init; }
+
+    /// <summary>Absolute pressure of the surroundings.</summary>
+    public required Pressure AmbientPressure { get; init; }
+
+    /// <summary>Temperature of agent and bottle for a steady flow; within the agent's range and not below its freezing point.</summary>
+    public required Temperature Temperature { get; init; }
+
+    /// <summary>What drives the flow.</summary>
+    public required Supply Supply { get; init; }
+
+    /// <summary>The zones, in the document's order.</summary>
+    public ImmutableArray<Zone> Zones { get; init; } = [];
+
+    /// <summary>The points, in the document's order; exactly one <see cref="SupplyPoint"/>.</summary>
+    public required ImmutableArray<LayoutPoint> Points { get; init; }
+
+    /// <summary>The runs, in the document's order: every point but the supply is fed by exactly one.</summary>
+    public required ImmutableArray<Run> Runs { get; init; }
+
+    /// <summary>Sizes of tube that the document names, in its order: what a cure may offer.</summary>
+    public ImmutableArray<Tube> Tubes { get; init; } = [];
+
+    /// <summary>Cases of the discharge; null for the defaults.</summary>
+    public DischargeCases? Cases { get; init; }
+
+    /// <summary>What the discharge has to do; null where the application decides.</summary>
+    public Requirement? Requirement { get; init; }
+
+    /// <summary>Limits that the document states itself; they stand before the defaults.</summary>
+    public ImmutableArray<Limit> Limits { get; init; } = [];
+
+    /// <summary>What the document left open and what was taken.</summary>
+    public ImmutableArray<Assumption> Assumptions { get; init; } = [];
+}

@@ -1,0 +1,14 @@
+namespace FlowCalc.Layouts;
+
+/// <summary>An outlet to the surroundings.</summary>
+/// <param name="Id">Its name in the document, unique among points.</param>
+/// <param name="At">Where it is; null where not given.</param>
+/// <param name="Note">Free text; null for none.</param>
+/// <param name="KFactor">K in m³/(s·√Pa) of total gauge pressure at 1000 kg/m³, over 0; from the orifice where that was given.</param>
+/// <param name="Orifice">The holes, where the document gives them; null for a K-factor.</param>
+/// <param name="Zone">Id of its zone; null for none.</param>
+/// <param name="Share">Part of the agent that it should get, 0 to 1; null where not given.</param>
+/// <param name="PressureRange">Pressures at which it does its work; null where not given.</param>
+/// <param name="Type">Name of its entry among the document's nozzles; null where it is described in place.</param>
+public sealed record Nozzle(string Id, Place? At, string? Note, double KFactor, NozzleOrifice? Orifice, string? Zone, double? Share, PressureRange? PressureRange, string? Type)
+    : LayoutPoint(Id, At, Note);

@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace FlowCalc.Layouts;
+
+/// <summary>The way of a run in space, derived from its ends, its corners and its bend radius.</summary>
+/// <param name="StartDirection">Direction in which it leaves its first point.</param>
+/// <param name="EndDirection">Direction in which it comes to its last point.</param>
+/// <param name="Straights">Straight lengths before, between and after the bends: one more than there are bends; a negative one says that bends overlap.</param>
+/// <param name="Corners">The corners between the ends.</param>
+public sealed record RunRoute(Direction StartDirection, Direction EndDirection, ImmutableArray<Length> Straights, ImmutableArray<Place> Corners);
