@@ -104,7 +104,7 @@ public static class QuantityReader
             fault = QuantityFault.NoUnit(text, rest[..^unitText.Length], unitText, kind);
             return false;
         }
-        if (outcome is FractionOutcome.Read && unit.Text != "in")
+        if (outcome is FractionOutcome.Read && unit.Entry.Symbol != "in")
         {
             fault = QuantityFault.FractionOfOtherUnit(text, unit.Text);
             return false;

@@ -31,6 +31,22 @@ public sealed class QuantitiesRoundTripTests
     }
 
     [Fact]
+    public void A_value_of_nine_decimals_comes_back_in_its_unit_to_the_last_digit()
+    {
+        var decimals = Gen.OneOf(Gen.Long[0, 500_000_000_000_000], Gen.Long[0, 500_000_000_000], Gen.Long[0, 500_000].Select(thousandths => thousandths * 1_000_000));
+
+        Gen.Select(Kinds, Systems, decimals).Sample((kind, system, billionths) =>
+        {
+            var value = billionths / 1e9;
+            var unit = QuantityWriter.Write(1.0, kind, system).Unit;
+
+            var isRead = QuantityReader.TryRead(value, Encoding.UTF8.GetBytes(unit), kind, out var reading, out _);
+
+            return isRead && QuantityWriter.Write(reading.Si, kind, system).Value == value;
+        }, iter: 20_000);
+    }
+
+    [Fact]
     public void A_sentence_reads_back_to_its_digits()
     {
         var cases = Gen.Select(Kinds, Systems, Gen.Double[1.0, 10.0], Gen.Int[-12, 14], Gen.Int[1, 15]);
