@@ -59,6 +59,15 @@ public class AgentCatalogueTests
         });
     }
 
+    [Fact]
+    public void An_end_of_the_range_that_lost_a_rounding_error_is_still_the_end()
+    {
+        var water = AgentCatalogue.Find("water")!;
+
+        Assert.Equal(water.Density(273.15), water.Density(Math.BitDecrement(273.15)));
+        Assert.Equal(water.Density(372.15), water.Density(Math.BitIncrement(372.15)));
+    }
+
     [Theory]
     [InlineData("water-propylene-glycol", 0.0999)]
     [InlineData("water-propylene-glycol", 0.5001)]
