@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FlowCalc.Layouts;
+using FlowCalc.Networks;
 using UnitsNet;
 
 namespace FlowCalc.Flows;

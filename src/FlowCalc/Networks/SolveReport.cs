@@ -1,4 +1,4 @@
-namespace FlowCalc.Flows;
+namespace FlowCalc.Networks;
 
 /// <summary>How a solve ended. Look at <see cref="Converged"/> before using any flow.</summary>
 /// <param name="Converged">True where the residuals are as small as promised.</param>
