@@ -7,5 +7,13 @@ if (args is ["quick", .. var asked])
     QuickFigures.Print(sizes);
     return 0;
 }
-Console.Error.WriteLine("usage: quick [points …]");
+if (args is ["trees", var folder])
+{
+    // The same trees as layout documents, for solvers outside the project.
+    Directory.CreateDirectory(folder);
+    foreach (var points in (int[])[10, 100, 1_000, 10_000])
+        File.WriteAllBytes(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
+    return 0;
+}
+Console.Error.WriteLine("usage: quick [points …] | trees <folder>");
 return 2;
