@@ -59,8 +59,11 @@ internal static class FrictionKernel
     public static void Turbulent(Vector<double> reynolds, Vector<double> roughness, ref Vector<double> root, out Vector<double> factor, out Vector<double> keep)
     {
         var scaled = roughness * reynolds + 2.51 * root;
-        keep = scaled / (scaled + new Vector<double>(C251));
-        var residual = root + C * Vector.Log(scaled / reynolds);
+        var shifted = scaled + new Vector<double>(C251);
+        // One division for both quotients: it is what a vector unit is slowest at.
+        var share = scaled / (shifted * reynolds);
+        keep = share * reynolds;
+        var residual = root + C * Vector.Log(share * shifted);
         // Chebyshev's third-order step: with F'' = −q²/C it costs four operations more than Newton's, and a sweep less in the end.
         var lag = Vector<double>.One - keep;
         root -= residual * keep * (Vector<double>.One - residual * (lag * lag) * (0.5 / C));
