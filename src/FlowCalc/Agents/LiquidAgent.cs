@@ -7,6 +7,9 @@ namespace FlowCalc.Agents;
 /// <remarks>Liquids are taken as incompressible: at 20 °C water is 0.05 % denser for each 10 bar (Wagner, Pruss 2002).</remarks>
 public sealed class LiquidAgent
 {
+    /// <summary>32 °F is 273.15 K less a rounding error in some ways of converting: the ends of a range give way by this much, K.</summary>
+    const double Hair = 1e-6;
+
     readonly ILiquidProperties properties;
 
     internal LiquidAgent(string id, string title, double? freezingPoint, string? note, ImmutableArray<string> sources, ILiquidProperties properties)
@@ -41,9 +44,9 @@ public sealed class LiquidAgent
 
     /// <summary>Whether the data reach a temperature.</summary>
     /// <param name="temperature">Temperature, K.</param>
-    /// <returns>True from <see cref="LowestTemperature"/> to <see cref="HighestTemperature"/>, ends included; false for NaN.</returns>
+    /// <returns>True from <see cref="LowestTemperature"/> to <see cref="HighestTemperature"/>, ends included to within a millionth of a kelvin; false for NaN.</returns>
     public bool Covers(double temperature) =>
-        double.IsFinite(temperature) && temperature >= LowestTemperature && temperature <= HighestTemperature;
+        double.IsFinite(temperature) && temperature >= LowestTemperature - Hair && temperature <= HighestTemperature + Hair;
 
     /// <summary>Density.</summary>
     /// <param name="temperature">Temperature, K, in the range of the data.</param>
@@ -80,7 +83,7 @@ public sealed class LiquidAgent
     }
 
     double Checked(double temperature) =>
-        Covers(temperature) ? temperature : throw new ArgumentOutOfRangeException(nameof(temperature), temperature, string.Create(
+        Covers(temperature) ? Math.Clamp(temperature, LowestTemperature, HighestTemperature) : throw new ArgumentOutOfRangeException(nameof(temperature), temperature, string.Create(
             CultureInfo.InvariantCulture, $"{Title}: the data run from {LowestTemperature:0.##} K to {HighestTemperature:0.##} K."));
 
     static void RequirePositive(double value, string name)

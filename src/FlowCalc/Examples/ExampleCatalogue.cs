@@ -26,7 +26,7 @@ public static class ExampleCatalogue
     /// <param name="name">Name; case counts.</param>
     /// <returns>The document as UTF-8 JSON, or null where no example has that name.</returns>
     public static ReadOnlyMemory<byte>? Find(string name) =>
-        ByName.TryGetValue(name, out var document) ? new ReadOnlyMemory<byte>(document) : null;
+        ByName.TryGetValue(name, out var document) ? document : default(ReadOnlyMemory<byte>?);
 
     static string TitleOf(byte[] document)
     {

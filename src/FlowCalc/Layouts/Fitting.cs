@@ -5,6 +5,9 @@ namespace FlowCalc.Layouts;
 /// <summary>A fitting in a run. It has a loss coefficient, a flow coefficient, or a bore with a length; none of them for a fitting as wide as its tube.</summary>
 public sealed record Fitting
 {
+    /// <summary>The kind of a fitting that turns sharply.</summary>
+    public const string Elbow = "elbow";
+
     /// <summary>Its name among the document's fittings or in the catalogue; null where it is described in place.</summary>
     public string? Name { get; init; }
 

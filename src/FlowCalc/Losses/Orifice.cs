@@ -4,7 +4,7 @@ namespace FlowCalc.Losses;
 /// <remarks>
 /// Q = Cd·A·√(2 Δp/ρ), Δp from the total pressure before the orifice to the pressure behind it; the outlet's velocity head is inside Cd.
 /// Source: Torricelli (1643) with the discharge coefficient. Usual Cd: 0.61 thin and sharp, 0.80 to 0.82 a tube of 2 to 3 diameters, 0.95 to 0.98 rounded (from memory).
-/// A coefficient measured against a wall tapping in the feed tube holds the factor 1/√(1 − b⁴) besides.
+/// Against the static pressure at a wall tapping in the feed tube the same orifice shows a coefficient larger by 1/√(1 − Cd² b⁴), b its diameter over the tube's bore.
 /// </remarks>
 public static class Orifice
 {

@@ -6,7 +6,7 @@ namespace FlowCalc.Losses;
 /// Source: D. C. Rennels and H. M. Hudson, Pipe Flow, Wiley 2012, ch. 15 (form seen in the documentation of the open library fluids).
 /// f is Colebrook's at √(Re² + 500²), which leaves it alone in turbulent flow and keeps it finite at rest.
 /// Laminar: K_l = f θ r/D with White's friction of a curved tube. Both together: K = (K_t⁸ + K_l⁸)^(1/8), a judgement of this project that
-/// adds 0.3 % at Re 1e4 and nothing at 1e5; it keeps K falling and the pressure drop rising with the flow. About ±25 % below Re 4000.
+/// adds 0.3 % at Re 1e4 for r/D 3, 2.6 % for r/D 10, and nothing at 1e5; it keeps K falling and the pressure drop rising with the flow. About ±25 % below Re 4000.
 /// The arc must not be counted again in the tube's length. The loss in the tube downstream is included, so two bends less than about ten bores
 /// apart act on one another and no correction for that is made.
 /// </remarks>

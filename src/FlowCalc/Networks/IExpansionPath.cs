@@ -4,39 +4,36 @@ namespace FlowCalc.Networks;
 /// What the network sees of a fluid: how its density falls with pressure along the path that it takes, and how it leaves a nozzle.
 /// </summary>
 /// <remarks>
-/// The momentum balance of a run is Ψ(p1) − Ψ(p2) = loss(m) / ρ0 + weight, with Ψ(p) = ∫ρ dp / ρ0. Dividing by the reference density ρ0
-/// makes Ψ the pressure itself for a liquid, so that a liquid pays nothing for the general form. Implemented by structs, so that the
-/// solver is compiled anew, and inlined, for each path.
+/// The momentum balance of a run is Ψ(p1) − Ψ(p2) = loss(m) / ρ0 + weight, with the potential Ψ(p) = ∫ρ dp / ρ0. The solver's unknown is Ψ
+/// itself: every tube is then linear in it, for liquid and gas alike, and dividing by the reference density ρ0 makes it the pressure for a
+/// liquid. Implemented by structs, so that the solver is compiled anew, and inlined, for each path.
 /// </remarks>
 internal interface IExpansionPath
 {
-    /// <summary>True where the density does not depend on pressure: Ψ(p) = p.</summary>
-    static abstract bool IsIncompressible { get; }
-
     /// <summary>Reference density ρ0, kg/m³, over 0.</summary>
     double ReferenceDensity { get; }
 
     /// <summary>Dynamic viscosity, Pa·s, over 0.</summary>
     double Viscosity { get; }
 
-    /// <summary>Absolute pressure outside the nozzles, Pa.</summary>
-    double AmbientPressure { get; }
+    /// <summary>Ψ outside the nozzles, Pa.</summary>
+    double AmbientPotential { get; }
 
-    /// <summary>Ψ(p), Pa.</summary>
+    /// <summary>Ψ(p), Pa; rises with p.</summary>
     /// <param name="pressure">Absolute total pressure, Pa.</param>
     double Potential(double pressure);
 
-    /// <summary>dΨ/dp = ρ(p) / ρ0, dimensionless.</summary>
-    /// <param name="pressure">Absolute total pressure, Pa.</param>
-    double PotentialSlope(double pressure);
+    /// <summary>The pressure that has this potential, Pa absolute.</summary>
+    /// <param name="potential">Ψ, Pa.</param>
+    double Pressure(double potential);
 
     /// <summary>Ψ lost by one metre of rise, Pa/m: ρ² g / ρ0.</summary>
-    /// <param name="pressure">Absolute total pressure, Pa.</param>
-    double Weight(double pressure);
+    /// <param name="potential">Ψ, Pa.</param>
+    double Weight(double potential);
 
-    /// <summary>The tangent of a nozzle's law at the present state, as <c>t·m' = g·p' − r</c>.</summary>
-    /// <param name="pressure">Absolute total pressure at the nozzle, Pa.</param>
+    /// <summary>The tangent of a nozzle's law at the present state, as <c>T·m' = G·Ψ' − R</c>, T over 0.</summary>
+    /// <param name="potential">Ψ at the nozzle, Pa.</param>
     /// <param name="flow">Mass flow out of the nozzle, kg/s.</param>
     /// <param name="area">Area times discharge coefficient, m², over 0.</param>
-    NozzleTangent Nozzle(double pressure, double flow, double area);
+    NozzleTangent Nozzle(double potential, double flow, double area);
 }

@@ -1,6 +1,6 @@
 namespace FlowCalc.Networks;
 
-/// <summary>A liquid of constant density.</summary>
+/// <summary>A liquid of constant density: its potential is its pressure.</summary>
 /// <param name="density">Density, kg/m³, over 0.</param>
 /// <param name="viscosity">Dynamic viscosity, Pa·s, over 0.</param>
 /// <param name="ambientPressure">Absolute pressure outside the nozzles, Pa.</param>
@@ -8,8 +8,8 @@ internal readonly struct LiquidPath(double density, double viscosity, double amb
 {
     const double StandardGravity = 9.80665;
 
-    /// <inheritdoc/>
-    public static bool IsIncompressible => true;
+    // kg/(s·m²), about a millimetre a second: below, the tangent keeps this flow's slope, since the square law has none at rest.
+    const double LeastFlux = 1;
 
     /// <inheritdoc/>
     public double ReferenceDensity => density;
@@ -18,23 +18,24 @@ internal readonly struct LiquidPath(double density, double viscosity, double amb
     public double Viscosity => viscosity;
 
     /// <inheritdoc/>
-    public double AmbientPressure => ambientPressure;
+    public double AmbientPotential => ambientPressure;
 
     /// <inheritdoc/>
     public double Potential(double pressure) => pressure;
 
     /// <inheritdoc/>
-    public double PotentialSlope(double pressure) => 1;
+    public double Pressure(double potential) => potential;
 
     /// <inheritdoc/>
-    public double Weight(double pressure) => density * StandardGravity;
+    public double Weight(double potential) => density * StandardGravity;
 
-    /// <summary>The square law p − p_a = m|m| / (2ρ(C_d·A)²), kept implicit so that its vanishing slope at rest is never divided by.</summary>
+    /// <summary>The square law p − p_a = m|m| / (2ρ(C_d·A)²), which is solved for the pressure: the slope of its root has no bound at rest.</summary>
     /// <inheritdoc/>
-    public NozzleTangent Nozzle(double pressure, double flow, double area)
+    public NozzleTangent Nozzle(double potential, double flow, double area)
     {
         var c = 1 / (2 * density * area * area);
-        var half = c * Math.Abs(flow);
-        return new(1, 2 * half, ambientPressure - half * flow);
+        var size = Math.Abs(flow);
+        var slope = 2 * c * Math.Max(size, LeastFlux * area);
+        return new(1, slope, ambientPressure + (c * size - slope) * flow);
     }
 }

@@ -83,7 +83,7 @@ static class NumberText
     // make one rounding, which is the nearest double. Everything else goes to the framework's parser, also exact.
     static double Nearest(ReadOnlySpan<byte> unsigned, ulong digits, int significant, int exponent)
     {
-        if (significant <= 15 && exponent is >= -22 and <= 22)
+        if (significant <= 19 && digits <= 1UL << 53 && exponent is >= -22 and <= 22)
             return exponent < 0 ? digits / ExactPowers[-exponent] : digits * ExactPowers[exponent];
         return double.Parse(unsigned, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture);
     }

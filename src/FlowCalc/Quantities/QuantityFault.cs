@@ -49,7 +49,7 @@ static class QuantityFault
         if (unit is [(byte)'.', ..]) return $"read {Echo.Quoted(read)}: a number has one decimal point, with digits behind it";
         if (NumberText.IsDigit(unit[0]) || (gap.IsEmpty && (unit[0] is (byte)'\'' or (byte)'_' || unit.StartsWith("’"u8))))
             return $"read {Echo.Quoted(read)}: a number has no thousands marks and no spaces inside; fractions are for inches, such as 1 1/2 in";
-        if (unit is [(byte)'-', ..] && unit.IndexOf((byte)'/') > 0)
+        if (unit is [(byte)'-', var next, ..] && NumberText.IsDigit(next))
             return $"read {Echo.Quoted(read)}: a whole number and its fraction are parted by a space, such as 1 1/2 in";
         if (gap.IsEmpty && unit is [(byte)'x' or (byte)'X', ..]) return Sentence(read, "a number is written in decimal digits", kind);
         return Sentence(read, UnitFlaw(unit, kind), kind);
@@ -68,9 +68,18 @@ static class QuantityFault
 
     static bool IsBareGallon(ReadOnlySpan<byte> unit) => StartsWithIgnoringCase(unit, "gal") || StartsWithIgnoringCase(unit, "gpm");
 
-    static string? Nearest(string unit, QuantityKind kind) => UnitTable.Of(kind)
-        .SelectMany(entry => entry.Twins.Prepend(entry.Symbol))
-        .FirstOrDefault(spelling => string.Equals(spelling.TrimStart('°'), unit.TrimStart('°'), StringComparison.OrdinalIgnoreCase));
+    static string? Nearest(string unit, QuantityKind kind)
+    {
+        foreach (var entry in UnitTable.Of(kind))
+        {
+            if (IsNear(entry.Symbol)) return entry.Symbol;
+            foreach (var twin in entry.Twins)
+                if (IsNear(twin)) return twin;
+        }
+        return null;
+
+        bool IsNear(string spelling) => spelling.AsSpan().TrimStart('°').Equals(unit.AsSpan().TrimStart('°'), StringComparison.OrdinalIgnoreCase);
+    }
 
     static string Comma(ReadOnlySpan<byte> read) =>
         $"read {Echo.Quoted(read)}: a comma is never guessed at; write a decimal point, such as 1.5, and no thousands marks";

@@ -104,7 +104,7 @@ public static class QuantityReader
             fault = QuantityFault.NoUnit(text, rest[..^unitText.Length], unitText, kind);
             return false;
         }
-        if (outcome is FractionOutcome.Read && unit.Text != "in")
+        if (outcome is FractionOutcome.Read && unit.Entry.Symbol != "in")
         {
             fault = QuantityFault.FractionOfOtherUnit(text, unit.Text);
             return false;
@@ -124,8 +124,8 @@ public static class QuantityReader
         var entry = unit.Entry;
         // Adding the offset, 0 for most, also turns −0 into 0.
         var si = entry.ToSi(value);
-        // -459.67 °F is absolute zero, but rounds to a hair's breadth below it.
-        if (entry.Kind == QuantityKind.Temperature && si is < 0 and > -1e-12) si = 0.0;
+        // -459.67 °F is absolute zero, but rounds to a hair's breadth beside it; a double near the offset has no finer grain.
+        if (entry.Offset != 0 && Math.Abs(si) < 1e-12) si = 0.0;
         fault = !double.IsFinite(si) ? QuantityFault.TooLarge(read, entry.Kind)
             : si >= 0 ? null
             : entry.Kind == QuantityKind.Temperature ? QuantityFault.BelowAbsoluteZero(read)

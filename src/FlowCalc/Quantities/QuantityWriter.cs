@@ -11,7 +11,8 @@ namespace FlowCalc.Quantities;
 /// </remarks>
 public static class QuantityWriter
 {
-    // Nine decimals of a value below this stay whole numbers that a double holds exactly.
+    // A value below this, times the grain, is a whole number that a double holds exactly; up to an eighth of it the conversion's
+    // own error, two units in the last place, is far under half a grain, so that the whole number found is the one meant.
     const double MostTidied = 4e6;
     const double Grain = 1e9;
 
@@ -19,7 +20,7 @@ public static class QuantityWriter
     /// <param name="si">The value in the SI base unit of its kind; a pressure gauge, Pa.</param>
     /// <param name="kind">What it measures.</param>
     /// <param name="system">The system of units to write in.</param>
-    /// <returns>The value and its unit. A value that was read in that same unit, has at most nine decimals and is under 4 million comes back to the last digit.</returns>
+    /// <returns>The value and its unit. A value that was read in that same unit, has at most nine decimals and is under 500 000 comes back to the last digit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> or <paramref name="system"/> is no member of its enumeration.</exception>
     public static WrittenQuantity Write(double si, QuantityKind kind, UnitSystem system)
     {

@@ -17,6 +17,9 @@ public sealed record UnitEntry(
     double Offset,
     bool? IsAbsolute)
 {
+    /// <summary>SI base units in one of this unit, over 0. Fixed when the row is made, since the conversion below depends on it.</summary>
+    public double Factor { get; } = Factor;
+
     // A submultiple such as the millimetre has no exact binary factor but a whole divisor. One division by 1000 is
     // rounded once; a product with the double nearest to 0.001 is rounded twice, and 7.3 mm would miss 0.0073.
     readonly double divisor = WholeDivisor(Factor);

@@ -55,6 +55,9 @@ static class UnitRows
 
     static IEnumerable<UnitEntry> Matter()
     {
+        // UnitsNet's own pound per cubic foot is rounded, 6.8e-9 too low; its pound and its foot are exact.
+        var poundPerCubicFoot = new U.Mass(1, MassUnit.Pound).Kilograms / CubicMetres(VolumeUnit.CubicFoot);
+
         yield return Row(QuantityKind.Mass, new U.Mass(1, MassUnit.Kilogram).Kilograms, "kg");
         yield return Row(QuantityKind.Mass, new U.Mass(1, MassUnit.Gram).Kilograms, "g");
         yield return Row(QuantityKind.Mass, new U.Mass(1, MassUnit.Pound).Kilograms, "lb");
@@ -62,7 +65,7 @@ static class UnitRows
         yield return Row(QuantityKind.Density, KilogramsPerCubicMetre(DensityUnit.KilogramPerCubicMeter), "kg/m3");
         yield return Row(QuantityKind.Density, KilogramsPerCubicMetre(DensityUnit.KilogramPerLiter), "kg/L", "kg/l");
         yield return Row(QuantityKind.Density, KilogramsPerCubicMetre(DensityUnit.GramPerCubicCentimeter), "g/cm3");
-        yield return Row(QuantityKind.Density, KilogramsPerCubicMetre(DensityUnit.PoundPerCubicFoot), "lb/ft3");
+        yield return Row(QuantityKind.Density, poundPerCubicFoot, "lb/ft3");
 
         yield return Row(QuantityKind.Viscosity, PascalSeconds(DynamicViscosityUnit.PascalSecond), "Pa·s", "Pa.s", "Pa\u22C5s");
         yield return Row(QuantityKind.Viscosity, PascalSeconds(DynamicViscosityUnit.MillipascalSecond), "mPa·s", "mPa.s", "mPa\u22C5s");
@@ -80,13 +83,14 @@ static class UnitRows
         yield return Row(QuantityKind.VolumeFlow, CubicMetresPerSecond(VolumeFlowUnit.LiterPerSecond), "L/s", "l/s");
         yield return Row(QuantityKind.VolumeFlow, CubicMetresPerSecond(VolumeFlowUnit.LiterPerMinute), "L/min", "l/min");
         yield return Row(QuantityKind.VolumeFlow, CubicMetresPerSecond(VolumeFlowUnit.MilliliterPerSecond), "mL/s", "ml/s");
-        yield return Row(QuantityKind.VolumeFlow, CubicMetresPerSecond(VolumeFlowUnit.UsGallonPerMinute), "US gal/min", "US gpm");
+        yield return Row(QuantityKind.VolumeFlow, UsGallonPerMinute(), "US gal/min", "US gpm");
 
         yield return Row(QuantityKind.MassFlow, KilogramsPerSecond(MassFlowUnit.KilogramPerSecond), "kg/s");
         yield return Row(QuantityKind.MassFlow, KilogramsPerSecond(MassFlowUnit.KilogramPerMinute), "kg/min");
         yield return Row(QuantityKind.MassFlow, KilogramsPerSecond(MassFlowUnit.GramPerSecond), "g/s");
         yield return Row(QuantityKind.MassFlow, KilogramsPerSecond(MassFlowUnit.PoundPerSecond), "lb/s");
-        yield return Row(QuantityKind.MassFlow, KilogramsPerSecond(MassFlowUnit.PoundPerMinute), "lb/min");
+        // UnitsNet's own pound per minute is rounded, 2.7e-6 too high; its pound is exact.
+        yield return Row(QuantityKind.MassFlow, new U.Mass(1, MassUnit.Pound).Kilograms / 60.0, "lb/min");
 
         yield return Row(QuantityKind.Speed, MetresPerSecond(SpeedUnit.MeterPerSecond), "m/s");
         yield return Row(QuantityKind.Speed, MetresPerSecond(SpeedUnit.KilometerPerHour), "km/h");
@@ -100,7 +104,7 @@ static class UnitRows
         // 1 US gal/min through Cv 1 at 1 psi. Cv is tied to water at 60 °F, 0.1 % lighter, which moves it by 0.05 %;
         // IEC 60534-1 leaves that out too (Kv = 0.865 Cv; from memory).
         var metricK = CubicMetresPerSecond(VolumeFlowUnit.LiterPerMinute) / Math.Sqrt(Pascals(PressureUnit.Bar));
-        var usK = CubicMetresPerSecond(VolumeFlowUnit.UsGallonPerMinute) / Math.Sqrt(Pascals(PressureUnit.PoundForcePerSquareInch));
+        var usK = UsGallonPerMinute() / Math.Sqrt(Pascals(PressureUnit.PoundForcePerSquareInch));
         var kv = CubicMetresPerSecond(VolumeFlowUnit.CubicMeterPerHour) / Math.Sqrt(Pascals(PressureUnit.Bar));
 
         yield return Row(QuantityKind.KFactor, metricK, "L/min/bar^0.5", "L/min/√bar", "l/min/bar^0.5", "l/min/√bar");
@@ -160,6 +164,9 @@ static class UnitRows
         if (Math.Abs(factor - whole) <= 1e-14 * factor) return whole;
         return Math.Abs(inverse * factor - 1.0) <= 1e-14 ? 1.0 / inverse : factor;
     }
+
+    // UnitsNet's own US gallon per minute goes through a rounded divisor, 6e-15 off; its gallon is exact.
+    static double UsGallonPerMinute() => CubicMetres(VolumeUnit.UsGallon) / 60.0;
 
     static double Metres(LengthUnit unit) => new U.Length(1, unit).Meters;
     static double SquareMetres(AreaUnit unit) => new U.Area(1, unit).SquareMeters;

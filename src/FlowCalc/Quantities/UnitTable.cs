@@ -9,6 +9,7 @@ namespace FlowCalc.Quantities;
 /// </remarks>
 public static class UnitTable
 {
+    static readonly ImmutableArray<UnitEntry>[] Rows;
     static readonly SpellingIndex[] Indexes;
     static readonly string[] Fitting;
 
@@ -16,8 +17,9 @@ public static class UnitTable
     {
         All = UnitRows.Build();
         var kinds = Enum.GetValues<QuantityKind>();
-        Indexes = [.. kinds.Select(kind => new SpellingIndex(Of(kind)))];
-        Fitting = [.. kinds.Select(kind => string.Join(", ", Of(kind).Select(entry => entry.Symbol)))];
+        Rows = [.. kinds.Select(kind => All.Where(entry => entry.Kind == kind).ToImmutableArray())];
+        Indexes = [.. Rows.Select(rows => new SpellingIndex(rows))];
+        Fitting = [.. Rows.Select(rows => string.Join(", ", rows.Select(entry => entry.Symbol)))];
     }
 
     /// <summary>Every row, grouped by kind in the order in which faults list the units.</summary>
@@ -26,7 +28,8 @@ public static class UnitTable
     /// <summary>The rows of one kind.</summary>
     /// <param name="kind">What the units measure.</param>
     /// <returns>The kind's rows, in the table's order.</returns>
-    public static IEnumerable<UnitEntry> Of(QuantityKind kind) => All.Where(entry => entry.Kind == kind);
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is no member of its enumeration.</exception>
+    public static IEnumerable<UnitEntry> Of(QuantityKind kind) => Rows[Checked(kind)];
 
     /// <summary>The main spellings that fit a kind, for a message.</summary>
     /// <param name="kind">What the units measure.</param>

@@ -1,0 +1,23 @@
+using FlowCalc.Layouts;
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Findings;
+
+/// <summary>A bottle whose liquid leaves its gas little or no room at the temperature asked for.</summary>
+static class BottleFilling
+{
+    public static void Find(FlowCase flowCase, FindingList findings)
+    {
+        if (flowCase.Layout.Supply is not BottleSupply { Bottle: var bottle }) return;
+        var limit = flowCase.Limit(FindingCodes.BottleLiquidFull);
+        var temperature = flowCase.Layout.Temperature.Kelvins;
+        var part = bottle.Fill.Kilograms / flowCase.Layout.Agent.Density(temperature) / bottle.Volume.CubicMeters;
+        var (severity, step) = Grading.Of(limit, part);
+        if (severity == Severity.Pass) return;
+
+        findings.Add(new Finding(FindingCodes.BottleLiquidFull, severity, [flowCase.PointId(flowCase.SupplyPoint)],
+            $"At {Wording.Of(temperature, QuantityKind.Temperature, flowCase.Units)} the liquid fills {Wording.Percent(part, step)} of the bottle, limit {Wording.Percent(step)}: "
+            + "warmed further it has no room to expand and the pressure rises steeply.",
+            new Measure(part, null), new Measure(step, null), limit.Source, null), -1);
+    }
+}

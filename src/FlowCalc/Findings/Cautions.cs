@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using FlowCalc.Layouts;
+
+namespace FlowCalc.Findings;
+
+/// <summary>What whoever builds from a result has to know beside it.</summary>
+public static class Cautions
+{
+    const string Bottle = "Pressure: a charged bottle whose valve is damaged can fly off with great force; fix it before joining it, keep its caps on until then, and never heat, drill, weld or open it.";
+    const string Held = "Pressure: the supply drives every tube and fitting; relieve it before anything is opened, and fix tubes so that none can whip.";
+    const string Breathing = "Breathing: propellant or agent let go in a closed space pushes the air aside and can make a person faint unwarned; leave at once and air the space before going back.";
+    const string Breakdown = "Breakdown: fire turns agents, additives and what burns into fumes that harm eyes and lungs; see a doctor after exposure.";
+    const string Live = "Live circuits: water and agents mixed with it conduct; switch off electrical circuits that the spray can reach before it comes, and reckon with shorts where that cannot be done.";
+    const string OwnLiquid = "Live circuits: whether this liquid conducts, burns or harms is not known here; its maker's data sheet comes before anything in this result.";
+    const string Occupied = "People: a nozzle in an occupied zone must not be aimed at a person, and noise and spray startle whoever is there.";
+    const string Law = "No approval: this is arithmetic and replaces neither the maker's instructions, nor the rules of the sport or class, nor local codes, nor the work of a licensed technician, nor a discharge test.";
+    const string Model = "Model: the numbers hold for the layout as written, for clean tube and one steady moment; a test of what was built is the proof.";
+
+    // Two supplies, two sorts of agent, with people or without.
+    static readonly ImmutableArray<string>[] Ready = [.. Enumerable.Range(0, 8).Select(Make)];
+
+    /// <summary>The cautions for a layout, each a sentence in plain words.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <returns>The cautions, most urgent first.</returns>
+    public static ImmutableArray<string> For(Layout layout)
+    {
+        ArgumentNullException.ThrowIfNull(layout);
+        var isOccupied = false;
+        foreach (var zone in layout.Zones) isOccupied |= zone.Occupied;
+        return Ready[(layout.Supply is BottleSupply ? 1 : 0) + (layout.Agent.IsConstant ? 2 : 0) + (isOccupied ? 4 : 0)];
+    }
+
+    static ImmutableArray<string> Make(int which)
+    {
+        var cautions = ImmutableArray.CreateBuilder<string>();
+        cautions.Add((which & 1) != 0 ? Bottle : Held);
+        cautions.Add(Breathing);
+        cautions.Add(Breakdown);
+        cautions.Add((which & 2) != 0 ? OwnLiquid : Live);
+        if ((which & 4) != 0) cautions.Add(Occupied);
+        cautions.Add(Law);
+        cautions.Add(Model);
+        return cautions.ToImmutable();
+    }
+}

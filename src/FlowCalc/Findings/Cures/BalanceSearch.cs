@@ -1,0 +1,92 @@
+
+namespace FlowCalc.Findings.Cures;
+
+/// <summary>Looks for the one change that evens out the shares best.</summary>
+sealed class BalanceSearch
+{
+    const int MostRuns = 8;
+    const int MostSizes = 3;
+    const int MostCatalogueRuns = 6;
+    const int MostNozzles = 6;
+
+    // A change that gains less than this is not worth a spanner, and of changes that differ by less than the second the smaller job is the better.
+    const double LeastGain = 0.005;
+    const double Alike = 0.01;
+
+    readonly FlowCase flowCase;
+    readonly Trials trials;
+    readonly double before;
+    readonly List<Trial> solved = [];
+
+    BalanceSearch(FlowCase flowCase, Trials trials)
+    {
+        (this.flowCase, this.trials) = (flowCase, trials);
+        before = Imbalance.Worst(flowCase.Flow).Deviation;
+    }
+
+    /// <summary>The best change found, and what was tried in words.</summary>
+    public static (Trial? Best, string Tried) Run(FlowCase flowCase, BranchCosts costs, Trials trials, bool anyStarved)
+    {
+        var search = new BalanceSearch(flowCase, trials);
+        var dearest = costs.Dearest(MostRuns);
+        search.TryTubesAndFittings(dearest);
+        if (!anyStarved) search.TryNarrower(costs);
+        if (!search.IsWithinLimits()) search.TryCatalogueAndNozzles(dearest);
+        return (search.Best(), search.Tried());
+    }
+
+    void TryTubesAndFittings(List<int> runs)
+    {
+        foreach (var run in runs)
+        {
+            Try(TubeChanges.Wider(flowCase, run, MostSizes));
+            Try(FittingChanges.Opened(flowCase, run));
+            if (TeeChanges.Smooth(flowCase, run) is { } smooth && !solved.Exists(trial => trial.Change.Change == smooth.Change)) Try([smooth]);
+        }
+    }
+
+    // With nobody starved the fault is a nozzle that gets too much: its own last run may be too wide.
+    void TryNarrower(BranchCosts costs)
+    {
+        var runs = flowCase.Flow.Nozzles.Select(nozzle => flowCase.FeedRun[nozzle.Point]).Where(run => run >= 0 && costs.Missing[run] < 0)
+            .OrderBy(run => costs.Missing[run]).ThenBy(run => run).Take(MostNozzles);
+        foreach (var run in runs) Try(TubeChanges.Narrower(flowCase, run, 2));
+    }
+
+    void TryCatalogueAndNozzles(List<int> runs)
+    {
+        foreach (var run in runs.Take(MostCatalogueRuns)) Try(TubeChanges.WiderOfCatalogue(flowCase, run, 2));
+
+        var types = NozzleChanges.Types(flowCase.Layout);
+        var off = flowCase.Flow.Nozzles.Where(nozzle => nozzle.Deviation is { } deviation && Math.Abs(deviation) > Imbalance.Allowed(flowCase))
+            .OrderByDescending(nozzle => Math.Abs(nozzle.Deviation!.Value)).ThenBy(nozzle => nozzle.Point).Take(MostNozzles);
+        foreach (var nozzle in off) Try(NozzleChanges.Exchanged(flowCase, types, nozzle.Point, larger: nozzle.Deviation < 0, 1));
+    }
+
+    void Try(IEnumerable<LayoutChange> changes)
+    {
+        foreach (var change in changes)
+        {
+            if (trials.Solve(change.Changed) is not { } flow) continue;
+            var (worst, nozzle) = Imbalance.Worst(flow);
+            solved.Add(new Trial(change, flow, worst, nozzle));
+        }
+    }
+
+    bool IsWithinLimits() => solved.Exists(trial => trial.Change.Doubt is null && !Grading.IsBeyond(trial.Worst, Imbalance.Allowed(flowCase)));
+
+    Trial? Best()
+    {
+        var better = solved.FindAll(trial => trial.Worst < before - LeastGain);
+        if (better.Exists(trial => trial.Change.Doubt is null)) better.RemoveAll(trial => trial.Change.Doubt is not null);
+        if (better.Count == 0) return null;
+        var least = better.Min(trial => trial.Worst);
+        return better.Where(trial => trial.Worst <= least + Alike).OrderBy(trial => trial.Change.Length).ThenBy(trial => trial.Worst).First();
+    }
+
+    string Tried()
+    {
+        var cut = trials.IsCutShort ? "; the search ended there because of the layout's size" : "";
+        return $"{Wording.Count(solved.Count, "single change")} tried (wider tubes, wider fittings, smooth tees, other nozzles){cut}";
+    }
+}

@@ -1,0 +1,26 @@
+using FlowCalc.Quantities;
+using UnitsNet;
+
+namespace FlowCalc.Findings.Cures;
+
+/// <summary>The least radius that a tube allows, for a run whose bends are tighter.</summary>
+static class BendCure
+{
+    public static Cure? Of(FlowCase flowCase, Trials trials, Hit hit)
+    {
+        if (Bends.Least(flowCase.Layout.Runs[hit.Item].Tube, flowCase.Limit(FindingCodes.BendTooTight)) is not var (least, _)) return null;
+        var run = flowCase.Layout.Runs[hit.Item];
+        var changed = Rebending.WithRadius(run, Length.FromMeters(least));
+        if (changed.Route is { } route && route.Straights.Any(straight => straight < Length.Zero)) return null;
+        // A run given by its length keeps it, and the wider arcs have to fit into it.
+        if (changed.Bends.Sum(bend => bend.Count * bend.Angle.Radians * bend.Radius.Meters) > changed.Length.Meters) return null;
+        if (trials.Solve(flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(hit.Item, changed) }) is not { } flow) return null;
+
+        var (before, after) = (Imbalance.Worst(flowCase.Flow).Deviation, Imbalance.Worst(flow).Deviation);
+        var (from, to) = (Wording.Of(hit.Measured, QuantityKind.Length, flowCase.Units), Wording.Of(least, QuantityKind.Length, flowCase.Units));
+        var path = run.Route is null ? $"runs/{run.Id}/bends" : $"runs/{run.Id}/bendRadius";
+        var fits = run.Route is null ? "" : ", which fits its route,";
+        return new Cure($"With a radius of {to} in {Wording.Id(run.Id)}{fits} the worst nozzle is {Wording.Percent(after)} off its share instead of {Wording.Percent(before)}.",
+            [new CureChange(path, from, to)], new Measure(hit.Measured, QuantityKind.Length), new Measure(least, QuantityKind.Length));
+    }
+}

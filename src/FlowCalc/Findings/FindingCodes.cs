@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using FlowCalc.Limits;
+
+namespace FlowCalc.Findings;
+
+/// <summary>Every code that a finding of this version can have.</summary>
+public static class FindingCodes
+{
+    /// <summary>Values that the document left open were filled in.</summary>
+    public const string AssumptionMade = "assumption-made";
+
+    /// <summary>A bend is tighter than its tube allows.</summary>
+    public const string BendTooTight = "bend-too-tight";
+
+    /// <summary>Two bends are so close that each changes the other's loss.</summary>
+    public const string BendsInteract = "bends-interact";
+
+    /// <summary>The straight between two bends is missing, or too short to grip.</summary>
+    public const string BendsOverlap = "bends-overlap";
+
+    /// <summary>The liquid leaves the bottle's gas little or no room.</summary>
+    public const string BottleLiquidFull = "bottle-liquid-full";
+
+    /// <summary>A nozzle works above its stated pressures.</summary>
+    public const string NozzleAboveRange = "nozzle-above-range";
+
+    /// <summary>A nozzle works below its stated pressures.</summary>
+    public const string NozzleBelowRange = "nozzle-below-range";
+
+    /// <summary>A loss was worked out where its correlation has no data.</summary>
+    public const string OutsideCorrelation = "outside-correlation";
+
+    /// <summary>A part can see more pressure than is marked on it.</summary>
+    public const string OverWorkingPressure = "over-working-pressure";
+
+    /// <summary>A nozzle gets more than its share.</summary>
+    public const string OverfedNozzle = "overfed-nozzle";
+
+    /// <summary>Nozzles are at very different pressures.</summary>
+    public const string PressureSpread = "pressure-spread";
+
+    /// <summary>A nozzle gets less than its share.</summary>
+    public const string StarvedNozzle = "starved-nozzle";
+
+    /// <summary>A zone gets less than its share.</summary>
+    public const string StarvedZone = "starved-zone";
+
+    /// <summary>How a tee is made is not said.</summary>
+    public const string TeeBodyAssumed = "tee-body-assumed";
+
+    /// <summary>A tee divides its flow more unevenly than loss data reach.</summary>
+    public const string TeeOutsideData = "tee-outside-data";
+
+    /// <summary>A tube does not leave along the axis of the tee's port.</summary>
+    public const string TeePortOffAngle = "tee-port-off-angle";
+
+    /// <summary>The flow in a run is neither laminar nor turbulent.</summary>
+    public const string TransitionFlow = "transition-flow";
+
+    /// <summary>One leg of a tee or junction costs its nozzles their share.</summary>
+    public const string UnevenBranch = "uneven-branch";
+
+    /// <summary>The liquid is fast in a run.</summary>
+    public const string VelocityHigh = "velocity-high";
+
+    /// <summary>All codes, in ordinal order.</summary>
+    public static ImmutableArray<FindingDefinition> All { get; } =
+    [
+        new(AssumptionMade, "A value that the document leaves open was filled in; always told.", [Severity.Note], "the document"),
+        new(BendTooTight, "The radius of a bend is below the least radius of its tube, or, where the tube states none, small against the outside diameter.",
+            [Severity.Warn, Severity.Fail], $"the tube's statement; else {DefaultLimits.CommonPractice}"),
+        new(BendsInteract, "The straight between two bends is shorter than a few bores.", [Severity.Note], DefaultLimits.Find(BendsInteract)!.Source),
+        new(BendsOverlap, "The straight before, between or behind bends is negative, or too short between two bends for a bender to grip.",
+            [Severity.Warn, Severity.Fail], $"geometry; {DefaultLimits.CommonPractice}"),
+        new(BottleLiquidFull, "The liquid fills nearly all or all of the bottle at the temperature asked for.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(BottleLiquidFull)!.Source),
+        new(NozzleAboveRange, "The pressure at a nozzle is above the range that the document states for it.", [Severity.Warn], "the nozzle's statement"),
+        new(NozzleBelowRange, "The pressure at a nozzle is below the range that the document states for it.", [Severity.Warn], "the nozzle's statement"),
+        new(OutsideCorrelation, "A loss is used outside the range of its data.", [Severity.Note], "the correlation, named in the finding"),
+        new(OverWorkingPressure, "With every outlet shut a tube or the bottle sees more than its marked working pressure; a warning where only a failed regulator would let that happen.",
+            [Severity.Warn, Severity.Fail], "the part's mark"),
+        new(OverfedNozzle, "A nozzle's share of the flow exceeds its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(PressureSpread, "The highest nozzle pressure is a multiple of the lowest.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
+        new(StarvedNozzle, "A nozzle's share of the flow falls short of its wanted share, or the nozzle gets nothing.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(StarvedZone, "A zone's share of the flow falls short of its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(TeeBodyAssumed, "A tee's body is not given and counts as smooth; told with how far the answer moves with threaded ones.", [Severity.Note], "the document"),
+        new(TeeOutsideData, "A tee's branch takes under 10 % or over 90 % of the flow; a tee fed through its branch divides more unevenly than 30 to 70 %.",
+            [Severity.Warn], DefaultLimits.CommonPractice),
+        new(TeePortOffAngle, "A tube leaves a tee at an angle to the axis of its port.", [Severity.Warn], DefaultLimits.CommonPractice),
+        new(TransitionFlow, "The Reynolds number in a run is between 2000 and 4000.", [Severity.Note], "C. F. Colebrook (1939) above, G. Hagen and J. Poiseuille (1839, 1840) below; none between"),
+        new(UnevenBranch, "Nozzles behind one leg of a tee or junction fall short of their wanted shares; names the leg and the run in it that costs them most.",
+            [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(VelocityHigh, "The mean velocity of the liquid in a run is high.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
+    ];
+}

@@ -1,0 +1,60 @@
+using FlowCalc.Layouts;
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Findings;
+
+/// <summary>Nozzles outside their own range of pressures, and pressures that differ much from nozzle to nozzle.</summary>
+static class NozzlePressures
+{
+    public static List<Hit>? BelowRange(FlowCase flowCase) => OutsideRange(flowCase, below: true);
+
+    public static List<Hit>? AboveRange(FlowCase flowCase) => OutsideRange(flowCase, below: false);
+
+    public static string Sentence(FlowCase flowCase, Hit hit)
+    {
+        var below = hit.Measured < hit.Bound;
+        return $"{Wording.Id(hit.Id)} works at {Wording.Of(hit.Measured, QuantityKind.Pressure, flowCase.Units)}, {(below ? "below" : "above")} the {(below ? "least" : "most")} "
+            + $"of its range, {Wording.Of(hit.Bound, QuantityKind.Pressure, flowCase.Units)}";
+    }
+
+    public static void Spread(FlowCase flowCase, FindingList findings)
+    {
+        var (least, most) = (-1, -1);
+        var nozzles = flowCase.Flow.Nozzles;
+        for (var index = 0; index < nozzles.Length; index++)
+        {
+            // A nozzle that delivers nothing is told by itself; it has no pressure to compare.
+            if (NozzleShares.IsClosed(nozzles[index])) continue;
+            if (least < 0 || nozzles[index].Pressure < nozzles[least].Pressure) least = index;
+            if (most < 0 || nozzles[index].Pressure > nozzles[most].Pressure) most = index;
+        }
+        if (least == most) return;
+
+        var low = nozzles[least].Pressure.Pascals - flowCase.Ambient;
+        var high = nozzles[most].Pressure.Pascals - flowCase.Ambient;
+        var limit = flowCase.Limit(FindingCodes.PressureSpread);
+        var (severity, step) = Grading.Of(limit, high / low);
+        if (severity == Severity.Pass) return;
+
+        var (lowId, highId) = (flowCase.PointId(nozzles[least].Point), flowCase.PointId(nozzles[most].Point));
+        findings.Add(new Finding(FindingCodes.PressureSpread, severity, [highId, lowId],
+            $"Nozzle pressures run from {Wording.Of(low, QuantityKind.Pressure, flowCase.Units)} at {Wording.Id(lowId)} to "
+            + $"{Wording.Of(high, QuantityKind.Pressure, flowCase.Units)} at {Wording.Id(highId)}, {Wording.Number(high / low)} times as much, limit {Wording.Number(step)}.",
+            new Measure(high / low, null), new Measure(step, null), limit.Source, null), nozzles[most].Point);
+    }
+
+    static List<Hit>? OutsideRange(FlowCase flowCase, bool below)
+    {
+        List<Hit>? hits = null;
+        foreach (var flow in flowCase.Flow.Nozzles)
+        {
+            if (flowCase.Layout.Points[flow.Point] is not Nozzle { PressureRange: { } range } nozzle) continue;
+            var pressure = flow.Pressure.Pascals;
+            var bound = below ? range.Least.Pascals : range.Most.Pascals;
+            var excess = below ? bound - pressure : pressure - bound;
+            if (excess > 1e-9 * bound)
+                (hits ??= []).Add(new Hit(flow.Point, nozzle.Id, Severity.Warn, excess, pressure - flowCase.Ambient, bound - flowCase.Ambient));
+        }
+        return hits;
+    }
+}

@@ -1,0 +1,122 @@
+using FlowCalc.Flows;
+using FlowCalc.Quantities;
+using UnitsNet;
+
+namespace FlowCalc.Findings;
+
+/// <summary>Finds the legs where starved nozzles part from the others, and the run in each that is to blame.</summary>
+static class UnevenBranches
+{
+    // More legs than this are one fault seen many times, or a layout to start afresh; every starved nozzle is told by itself all the same.
+    const int MostBranches = 3;
+
+    public static List<UnevenBranch> Of(FlowCase flowCase, BranchCosts costs)
+    {
+        var limit = flowCase.Limit(FindingCodes.UnevenBranch);
+        var branches = new List<UnevenBranch>();
+        var isStarved = new bool[flowCase.Flow.Nozzles.Length];
+        var left = 0;
+        for (var nozzle = 0; nozzle < isStarved.Length; nozzle++)
+        {
+            isStarved[nozzle] = flowCase.Flow.Nozzles[nozzle].Deviation is { } deviation && Grading.Of(limit, -deviation).Severity != Severity.Pass;
+            if (isStarved[nozzle]) left++;
+        }
+        var missing = costs.MissingAtPoints();
+        var taken = new bool[flowCase.Layout.Points.Length];
+        while (left > 0 && branches.Count < MostBranches)
+        {
+            flowCase.Cancellation.ThrowIfCancellationRequested();
+            if (Next(flowCase, costs, isStarved, missing, taken) is not { } branch) break;
+            branches.Add(branch);
+            left -= branch.Starved.Count;
+        }
+        return branches;
+    }
+
+    public static (Severity Severity, double Step) Grade(FlowCase flowCase, UnevenBranch branch) =>
+        Grading.Of(flowCase.Limit(FindingCodes.UnevenBranch), -Deviation(flowCase, branch.Worst));
+
+    public static string Sentence(FlowCase flowCase, UnevenBranch branch, double step)
+    {
+        var run = flowCase.Layout.Runs[branch.Leg];
+        var dearest = flowCase.Flow.Runs[branch.Dearest].Losses;
+        var ids = branch.Starved.ConvertAll(nozzle => flowCase.PointId(flowCase.Flow.Nozzles[nozzle].Point));
+        var short_ = -Deviation(flowCase, branch.Worst);
+        var start = $"The leg of {Wording.Id(flowCase.PointId(run.From))} through {Wording.Id(run.Id)} leaves {Wording.Ids(ids)} short, by {Wording.Percent(short_, step)} at worst (limit {Wording.Percent(step)})";
+        var loss = Wording.Of(branch.Loss, QuantityKind.Pressure, flowCase.Units);
+        if (branch.PeerLoss is { } peers && branch.Loss <= peers)
+            return $"{start}, although it loses {loss} on the way to its nozzles and the other leg {Wording.Of(peers, QuantityKind.Pressure, flowCase.Units)}: its nozzles are small for the shares wanted of them";
+
+        var other = branch.PeerLoss is { } known ? $", the other leg {Wording.Of(known, QuantityKind.Pressure, flowCase.Units)}" : "";
+        return $"{start}: it loses {loss} on the way to its nozzles{other}; the dearest run in it is {Wording.Id(flowCase.RunId(branch.Dearest))} "
+            + $"({Wording.Of(flowCase.Layout.Runs[branch.Dearest].Tube.Bore, flowCase.Units)} bore) with {Wording.Of(dearest.Total.Pascals, QuantityKind.Pressure, flowCase.Units)}, mostly {Cause(dearest)}";
+    }
+
+    public static double Deviation(FlowCase flowCase, int nozzle) => flowCase.Flow.Nozzles[nozzle].Deviation ?? 0;
+
+    static UnevenBranch? Next(FlowCase flowCase, BranchCosts costs, bool[] isStarved, double[] missing, bool[] taken)
+    {
+        var runs = flowCase.Layout.Runs;
+        var starvedAt = new double[taken.Length];
+        for (var nozzle = 0; nozzle < isStarved.Length; nozzle++)
+            if (isStarved[nozzle]) starvedAt[flowCase.Flow.Nozzles[nozzle].Point] = 1;
+        var starved = costs.SumBehind(starvedAt);
+        var behind = costs.SumBehind(missing);
+        var takenAt = new double[taken.Length];
+        for (var point = 0; point < taken.Length; point++) takenAt[point] = taken[point] ? 1 : 0;
+        var holdsTaken = costs.SumBehind(takenAt);
+
+        var leg = -1;
+        foreach (var run in costs.Outward)
+        {
+            if (flowCase.Leaving(runs[run].From).Length < 2 || starved[run] == 0 || holdsTaken[run] > 0) continue;
+            // The first of equals is the one nearest to the supply: a leg beyond it parts from nothing but closed ends.
+            if (leg < 0 || behind[run] > behind[leg] + 1e-12) leg = run;
+        }
+        return leg < 0 ? null : Take(flowCase, costs, leg, isStarved, missing, taken);
+    }
+
+    static UnevenBranch Take(FlowCase flowCase, BranchCosts costs, int leg, bool[] isStarved, double[] missing, bool[] taken)
+    {
+        var runs = flowCase.Layout.Runs;
+        var (inLeg, inParting) = (new bool[taken.Length], new bool[taken.Length]);
+        var parting = runs[leg].From;
+        inParting[parting] = true;
+        var dearest = leg;
+        foreach (var run in costs.Outward)
+        {
+            inParting[runs[run].To] |= inParting[runs[run].From];
+            if (run != leg && !inLeg[runs[run].From]) continue;
+            inLeg[runs[run].To] = true;
+            taken[runs[run].To] = true;
+            missing[runs[run].To] = 0;
+            if (costs.Of(run) > costs.Of(dearest)) dearest = run;
+        }
+
+        var starved = new List<int>();
+        var (worst, loss, nozzles, peerLoss, peers) = (-1, 0.0, 0, 0.0, 0);
+        for (var nozzle = 0; nozzle < isStarved.Length; nozzle++)
+        {
+            var flow = flowCase.Flow.Nozzles[nozzle];
+            if (!inParting[flow.Point]) continue;
+            var lost = flowCase.Flow.PointPressures[parting].Pascals - flow.Pressure.Pascals;
+            if (!inLeg[flow.Point]) (peerLoss, peers) = (peerLoss + lost, peers + 1);
+            else (loss, nozzles) = (loss + lost, nozzles + 1);
+            if (!inLeg[flow.Point] || !isStarved[nozzle]) continue;
+            isStarved[nozzle] = false;
+            starved.Add(nozzle);
+            if (worst < 0 || flow.Deviation < flowCase.Flow.Nozzles[worst].Deviation) worst = nozzle;
+        }
+        return new UnevenBranch(leg, starved, worst, dearest, loss / nozzles, peers > 0 ? peerLoss / peers : null);
+    }
+
+    static string Cause(LossBreakdown losses)
+    {
+        (string Words, Pressure Loss)[] kinds =
+        [
+            ("friction in straight tube", losses.Tube), ("bends", losses.Bends), ("the tee before it", losses.Tees),
+            ("fittings", losses.Fittings), ("steps in bore", losses.BoreChanges), ("rise", losses.Rise),
+        ];
+        return kinds.MaxBy(kind => kind.Loss.Pascals).Words;
+    }
+}

@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using FlowCalc.Layouts;
+using FlowCalc.Losses;
+using FlowCalc.Networks;
+using UnitsNet;
+
+namespace FlowCalc.Flows;
+
+/// <summary>Turns the solver's numbers into the answer, in the document's order.</summary>
+internal static class FlowAnswer
+{
+    /// <summary>An answer that says why there is none.</summary>
+    /// <param name="report">The report.</param>
+    /// <param name="layout">The layout.</param>
+    public static FlowResult Failed(SolveReport report, Layout layout) => new(report, null, [], [], [], [], FlowAssumptions.Of(layout));
+
+    /// <summary>The answer of a solve that converged.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="compiled">The layout as it was solved.</param>
+    /// <param name="state">The solved state.</param>
+    /// <param name="report">How the solve ended.</param>
+    /// <param name="path">The liquid.</param>
+    /// <param name="reservoir">Absolute pressure in the bottle or at the held supply, Pa.</param>
+    /// <param name="throttled">Pressure that a regulator takes, Pa; then the network has no other outlet.</param>
+    /// <param name="cancellationToken">Asked now and then.</param>
+    public static FlowResult Of(
+        Layout layout,
+        LayoutNetwork compiled,
+        SteadyState state,
+        SolveReport report,
+        LiquidPath path,
+        double reservoir,
+        double throttled,
+        CancellationToken cancellationToken)
+    {
+        var (network, flow) = (compiled.Network, state.Flow);
+        var parts = LossLedger.Book(compiled, flow, path.ReferenceDensity, path.Viscosity, cancellationToken);
+        parts[0] = parts[0] with { Outlet = parts[0].Outlet + throttled };
+
+        var total = flow[0];
+        var wanted = WantedShares.Of(layout);
+        var fromSupply = new LossParts[parts.Length];
+        var pressures = new Pressure[layout.Points.Length];
+        var runs = new RunFlow[layout.Runs.Length];
+        var nozzles = new NozzleFlow?[layout.Points.Length];
+        double worst = report.PressureResidual;
+        for (var j = 0; j < parts.Length; j++)
+        {
+            if (j % 4096 == 0) cancellationToken.ThrowIfCancellationRequested();
+            fromSupply[j] = j == 0 ? parts[0] : fromSupply[network.Parent[j]] + parts[j];
+            var pressure = reservoir - fromSupply[j].Total;
+            worst = Math.Max(worst, Math.Abs(pressure - state.Potential[j]));
+            pressures[compiled.Points[j]] = Pressure.FromPascals(pressure);
+            if (j > 0)
+            {
+                var above = reservoir - fromSupply[network.Parent[j]].Total;
+                runs[compiled.Runs[j]] = Run(network.Tubes, j, flow[j], path, above - parts[j].Tees - parts[j].BoreChanges, pressure, parts[j]);
+            }
+            if (layout.Points[compiled.Points[j]] is Nozzle)
+                nozzles[compiled.Points[j]] = new(compiled.Points[j], Pressure.FromPascals(pressure), MassFlow.FromKilogramsPerSecond(flow[j]),
+                    VolumeFlow.FromCubicMetersPerSecond(flow[j] / path.ReferenceDensity), total > 0 ? flow[j] / total : 0, wanted[compiled.Points[j]],
+                    fromSupply[j].ToBreakdown());
+        }
+
+        var supply = new SupplyFlow(Pressure.FromPascals(reservoir), pressures[compiled.Points[0]], MassFlow.FromKilogramsPerSecond(total),
+            VolumeFlow.FromCubicMetersPerSecond(total / path.ReferenceDensity));
+        ImmutableArray<NozzleFlow> inOrder = [.. nozzles.OfType<NozzleFlow>()];
+        return new(
+            report with { PressureResidual = worst },
+            supply,
+            inOrder,
+            ImmutableCollectionsMarshal.AsImmutableArray(runs),
+            ImmutableCollectionsMarshal.AsImmutableArray(pressures),
+            Zones(layout, inOrder),
+            FlowAssumptions.Of(layout));
+    }
+
+    static RunFlow Run(FrictionSegments tubes, int j, double flow, LiquidPath path, double pressureIn, double pressureOut, in LossParts parts)
+    {
+        // Re = 4 m / (π D μ), so that the bore is 4 / (π · Re per flow).
+        var bore = 4 / (Math.PI * tubes.ReynoldsPerFlow[j]);
+        var reynolds = flow * tubes.ReynoldsPerFlow[j] / path.Viscosity;
+        return new(
+            MassFlow.FromKilogramsPerSecond(flow),
+            Speed.FromMetersPerSecond(flow / (path.ReferenceDensity * Math.PI / 4 * bore * bore)),
+            reynolds,
+            DarcyFriction.Regime(Math.Abs(reynolds)),
+            Pressure.FromPascals(pressureIn),
+            Pressure.FromPascals(pressureOut),
+            parts.ToBreakdown());
+    }
+
+    static ImmutableArray<ZoneShare> Zones(Layout layout, ImmutableArray<NozzleFlow> nozzles)
+    {
+        var sums = new Dictionary<string, (double Share, double Wanted)>(layout.Zones.Length);
+        foreach (var zone in layout.Zones) sums[zone.Id] = default;
+        foreach (var nozzle in nozzles)
+            if (((Nozzle)layout.Points[nozzle.Point]).Zone is { } zone && sums.TryGetValue(zone, out var sum))
+                sums[zone] = (sum.Share + nozzle.Share, sum.Wanted + nozzle.WantedShare);
+        return [.. layout.Zones.Select(zone => new ZoneShare(zone.Id, sums[zone.Id].Share, sums[zone.Id].Wanted))];
+    }
+}

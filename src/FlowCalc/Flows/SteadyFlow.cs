@@ -1,0 +1,40 @@
+using FlowCalc.Bottles;
+using FlowCalc.Layouts;
+using FlowCalc.Networks;
+
+namespace FlowCalc.Flows;
+
+/// <summary>The steady flow of a layout: one instant, at the pressure of its supply.</summary>
+public static class SteadyFlow
+{
+    /// <summary>Solves a layout.</summary>
+    /// <param name="layout">A checked layout.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>The flow; look at <see cref="SolveReport.Converged"/> of its report first.</returns>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static FlowResult Solve(Layout layout, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(layout);
+        var temperature = layout.Temperature.Kelvins;
+        var (density, viscosity) = (layout.Agent.Density(temperature), layout.Agent.Viscosity(temperature));
+        var path = new LiquidPath(density, viscosity, layout.AmbientPressure.Pascals);
+        var drive = SupplyDrive.Of(layout);
+        if (drive.Failure is { } failure) return FlowAnswer.Failed(new(false, 0, double.NaN, double.NaN, failure), layout);
+
+        var compiled = layout.Compile(drive.Outlet);
+        var state = new SteadyState(compiled.Network);
+        var throttled = 0.0;
+        var report = SteadySolver.Solve(state, path, drive.Reservoir, cancellationToken);
+        if (drive.SetPressure is { } set && report.Converged && state.Potential[0] > set)
+        {
+            // The open outlet would deliver more than the regulator lets through: it throttles, and holds its set pressure.
+            throttled = drive.Reservoir - set;
+            compiled = layout.Compile(OutletGeometry.Free(drive.Outlet.Bore));
+            state = new SteadyState(compiled.Network);
+            report = SteadySolver.Solve(state, path, set, cancellationToken);
+        }
+        return report.Converged
+            ? FlowAnswer.Of(layout, compiled, state, report, path, drive.Reservoir, throttled, cancellationToken)
+            : FlowAnswer.Failed(report, layout);
+    }
+}

@@ -1,0 +1,38 @@
+using FlowCalc.Bottles;
+using FlowCalc.Layouts;
+using FlowCalc.Networks;
+
+namespace FlowCalc.Flows;
+
+/// <summary>What drives a steady flow.</summary>
+/// <param name="Reservoir">Absolute pressure of the reservoir, Pa.</param>
+/// <param name="Outlet">What lies between the reservoir and the supply point.</param>
+/// <param name="SetPressure">Absolute pressure that a regulator holds at the supply point, Pa; null without one.</param>
+/// <param name="Failure">Why nothing drives it; null where something does.</param>
+internal readonly record struct SupplyDrive(double Reservoir, RunGeometry Outlet, double? SetPressure, string? Failure)
+{
+    /// <summary>The drive of a layout at its temperature.</summary>
+    /// <param name="layout">A checked layout.</param>
+    public static SupplyDrive Of(Layout layout)
+    {
+        var bore = FirstBore(layout);
+        if (layout.Supply is HeldSupply held) return new(held.Pressure.Pascals, OutletGeometry.Free(bore), null, null);
+        var bottle = ((BottleSupply)layout.Supply).Bottle;
+        var outlet = OutletGeometry.Of(bottle, bore);
+        if (!BottlePressure.TryAt(bottle, layout.Agent, layout.Temperature.Kelvins, out var pressure))
+            return new(pressure, outlet, null, "The liquid fills the whole bottle at this temperature: no cushion is left to drive it, and its pressure is not known.");
+        if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
+            return new(pressure, outlet, null, "The pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
+        return new(pressure, outlet, bottle.Outlet?.Regulator?.SetPressure.Pascals, pressure > layout.AmbientPressure.Pascals
+            ? null
+            : "The pressure in the bottle is not above the surroundings': nothing flows.");
+    }
+
+    static double FirstBore(Layout layout)
+    {
+        foreach (var run in layout.Runs)
+            if (layout.Points[run.From] is SupplyPoint)
+                return run.Tube.Bore.Meters;
+        throw new ArgumentException("No run leaves the supply.", nameof(layout));
+    }
+}

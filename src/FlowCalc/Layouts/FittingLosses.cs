@@ -1,0 +1,52 @@
+using FlowCalc.Losses;
+using FlowCalc.Networks;
+
+namespace FlowCalc.Layouts;
+
+/// <summary>What the fittings of a run lose. A loss coefficient or a flow coefficient that is given stands for the whole fitting.</summary>
+internal static class FittingLosses
+{
+    // A tight bore whose length is not given counts as just long enough for the flow to fill it.
+    const double LengthWhereNoneIsGiven = 2;
+
+    /// <summary>Sum of K / (2 A²) of a run's fittings and of its extra coefficient, 1/m⁴.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="bore">Bore of its tube, m.</param>
+    public static double Constant(Run run, double bore)
+    {
+        var perCoefficient = PerCoefficient(bore);
+        var sum = run.LossCoefficient * perCoefficient;
+        foreach (var placed in run.Fittings)
+            sum += placed.Count * Constant(placed.Fitting, bore, perCoefficient);
+        return sum;
+    }
+
+    /// <summary>Adds the friction inside fittings tighter than their tube.</summary>
+    /// <param name="builder">Where to.</param>
+    /// <param name="node">The run in solve order.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="bore">Bore of its tube, m.</param>
+    public static void AddThroats(NetworkBuilder builder, int node, Run run, double bore)
+    {
+        foreach (var placed in run.Fittings)
+            if (placed.Fitting is { LossCoefficient: null, Kv: null, Bore: { } own, Length: { } length } && own.Meters < bore && length.Meters > 0)
+                builder.AddThroat(node, own.Meters, placed.Count * length.Meters / own.Meters, run.Tube.Roughness.Meters / own.Meters);
+    }
+
+    static double Constant(Fitting fitting, double bore, double perCoefficient)
+    {
+        if (fitting.LossCoefficient is { } coefficient) return coefficient * perCoefficient;
+        if (fitting.Kv is { } kv) return 1 / (1000 * kv * kv);
+        var own = Math.Min(fitting.Bore?.Meters ?? bore, bore);
+        var turn = fitting.Kind == Fitting.Elbow ? Mitre.Coefficient(fitting.Angle?.Radians ?? Math.PI / 2) * PerCoefficient(own) : 0;
+        if (own == bore) return turn;
+        var lengthOverBore = fitting.Length is { } length ? length.Meters / own : LengthWhereNoneIsGiven;
+        return turn + ReducedBore.Loss(own / bore, lengthOverBore).Constant * perCoefficient;
+    }
+
+    static double PerCoefficient(double bore)
+    {
+        var area = Math.PI / 4 * bore * bore;
+        return 1 / (2 * area * area);
+    }
+}

@@ -1,0 +1,91 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Limits;
+
+/// <summary>The limits that hold where a document states none: one row a finding that has steps to move.</summary>
+/// <remarks>
+/// None of these figures comes from a rule book; they are what fitters and flow programs' approvals commonly work to, and say so. Findings whose bound
+/// is a property of a part (a marked pressure, a nozzle's range) or of the physics have no row here and cannot be moved.
+/// </remarks>
+public static class DefaultLimits
+{
+    /// <summary>The source of a limit that the document gives.</summary>
+    public const string StatedInTheDocument = "stated in the document";
+
+    /// <summary>The source of a figure of the trade that no document known to us states.</summary>
+    public const string CommonPractice = "common practice, no source";
+
+    static readonly FrozenDictionary<string, LimitDefinition> ByCode;
+    static readonly ImmutableArray<Limit> Defaults;
+
+    static DefaultLimits()
+    {
+        All =
+        [
+            Ratio("starved-nozzle", warn: 0.10, fail: 0.20, "How far a nozzle's share falls short of the wanted share, as a part of the wanted share."),
+            Ratio("overfed-nozzle", warn: 0.10, fail: 0.20, "How far a nozzle's share exceeds the wanted share, as a part of the wanted share."),
+            Ratio("starved-zone", warn: 0.05, fail: 0.10, "How far a zone's share falls short of the wanted share, as a part of the wanted share."),
+            Ratio("uneven-branch", warn: 0.10, fail: 0.20, "How far the worst nozzle behind one leg of a tee or junction falls short of its wanted share, as a part of it."),
+            new("velocity-high", QuantityKind.Speed, Speed(12), Speed(18), null, null, LowerIsWorse: false, CommonPractice, "Mean velocity of a liquid in a run."),
+            new("pressure-spread", null, Number(1.3), Number(2), null, null, LowerIsWorse: false, CommonPractice, "Highest over lowest gauge pressure among the nozzles."),
+            new("bend-too-tight", null, null, Number(4), Number(3), null, LowerIsWorse: true, CommonPractice,
+                "Centre-line radius over outside diameter of the tube, where the tube states no least radius."),
+            new("bends-overlap", null, null, Number(2), Number(0), null, LowerIsWorse: true, CommonPractice, "Straight tube between two bends over outside diameter of the tube."),
+            new("bends-interact", null, Number(4), null, null, null, LowerIsWorse: true, "D. S. Miller, Internal Flow Systems, 2nd ed. 1990 (from memory)",
+                "Straight tube between two bends over its bore: closer bends change each other's loss by -30 % to +20 %, for which no correction is made."),
+            new("tee-port-off-angle", QuantityKind.Angle, null, Degrees(15), null, null, LowerIsWorse: false, CommonPractice,
+                "Angle between a tube and the axis of the tee's port that it leaves by."),
+            new("bottle-liquid-full", null, null, Number(0.95), Number(1), null, LowerIsWorse: false, "0.95: common practice, no source; 1: physics",
+                "Part of the bottle's volume that the liquid fills at the temperature asked for."),
+        ];
+        ByCode = All.ToFrozenDictionary(definition => definition.Code, StringComparer.Ordinal);
+        Defaults = [.. All.Select(definition => definition.Limit)];
+    }
+
+    /// <summary>All defaults, in the order in which answers list them.</summary>
+    public static ImmutableArray<LimitDefinition> All { get; }
+
+    /// <summary>The default of a code.</summary>
+    /// <param name="code">A finding's code; case counts.</param>
+    /// <returns>The definition, or null where the finding has no steps that a document could state.</returns>
+    public static LimitDefinition? Find(string code) => ByCode.GetValueOrDefault(code);
+
+    /// <summary>The limits that hold for a document.</summary>
+    /// <param name="stated">The document's own limits, at most one a code; see <see cref="LimitDefinition.Override"/>.</param>
+    /// <returns>One limit a row of <see cref="All"/>, in its order.</returns>
+    /// <exception cref="ArgumentException">A stated limit is for a code without a default, or a code is stated twice.</exception>
+    public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated)
+    {
+        if (stated.IsDefaultOrEmpty) return Defaults;
+
+        var limits = Defaults.ToBuilder();
+        var seen = new bool[All.Length];
+        foreach (var limit in stated)
+        {
+            var row = RowOf(limit.Code);
+            if (row < 0) throw new ArgumentException($"{limit.Code} has no limit that a document could state.", nameof(stated));
+            if (seen[row]) throw new ArgumentException($"{limit.Code} is stated twice.", nameof(stated));
+            seen[row] = true;
+            limits[row] = All[row].Override(limit);
+        }
+        return limits.ToImmutable();
+    }
+
+    static int RowOf(string code)
+    {
+        for (var row = 0; row < All.Length; row++)
+            if (All[row].Code == code) return row;
+        return -1;
+    }
+
+    static LimitDefinition Ratio(string code, double warn, double fail, string description) =>
+        new(code, null, null, Number(warn), Number(fail), null, LowerIsWorse: false, CommonPractice, description);
+
+    static Measure Number(double value) => new(value, null);
+
+    static Measure Speed(double metresPerSecond) => new(metresPerSecond, QuantityKind.Speed);
+
+    static Measure Degrees(double degrees) => new(degrees * Math.PI / 180, QuantityKind.Angle);
+}

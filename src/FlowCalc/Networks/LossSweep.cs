@@ -1,0 +1,119 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
+namespace FlowCalc.Networks;
+
+/// <summary>Fills in the loss of every run and its derivatives at the present flows.</summary>
+internal static class LossSweep
+{
+    /// <summary>Straight tube and constant coefficients, bends, throats of fittings and tee legs, in this order.</summary>
+    /// <param name="state">The state; <see cref="SteadyState.Loss"/>, <see cref="SteadyState.Slope"/> and <see cref="SteadyState.Cross"/> are overwritten.</param>
+    /// <param name="viscosity">Dynamic viscosity, Pa·s.</param>
+    /// <param name="density">Reference density, kg/m³.</param>
+    public static void Fill(SteadyState state, double viscosity, double density)
+    {
+        Tubes(state, viscosity, density);
+        Bends(state, viscosity, density);
+        Throats(state, viscosity, density);
+        Tees(state, density);
+    }
+
+    static void Tubes(SteadyState state, double viscosity, double density)
+    {
+        var tubes = state.Network.Tubes;
+        var perFlow = Vectors(tubes.ReynoldsPerFlow);
+        var weights = Vectors(tubes.Weight);
+        var roughness = Vectors(tubes.Roughness);
+        var constants = Vectors(state.Network.Constant);
+        var flows = Vectors(state.Flow);
+        var roots = Vectors(state.Root);
+        var losses = Vectors(state.Loss);
+        var slopes = Vectors(state.Slope);
+        var perViscosity = new Vector<double>(1 / viscosity);
+        var scale = new Vector<double>(viscosity * viscosity / density);
+        var perDensity = new Vector<double>(1 / density);
+        for (var i = 0; i < flows.Length; i++)
+        {
+            var flow = flows[i];
+            var size = Vector.Abs(flow);
+            var reynoldsPerFlow = perFlow[i] * perViscosity;
+            FrictionKernel.Step(size * reynoldsPerFlow, roughness[i], ref roots[i], out var group, out var groupSlope);
+            var weight = weights[i] * scale;
+            var constant = constants[i] * perDensity;
+            losses[i] = Vector.CopySign(weight * group, flow) + constant * (size * flow);
+            slopes[i] = weight * reynoldsPerFlow * groupSlope + 2 * (constant * size);
+        }
+    }
+
+    static void Bends(SteadyState state, double viscosity, double density)
+    {
+        var bends = state.Network.Bends;
+        for (var i = 0; i < bends.Count; i += Vector<double>.Count)
+        {
+            var flow = Gather(state, bends.Run, i);
+            var reynoldsPerFlow = new Vector<double>(bends.ReynoldsPerFlow, i) / viscosity;
+            var root = new Vector<double>(state.BendRoot, i);
+            BendKernel.Step(bends, i, Vector.Abs(flow) * reynoldsPerFlow, ref root, out var group, out var slope);
+            root.CopyTo(state.BendRoot, i);
+            var weight = new Vector<double>(bends.Weight, i) * (viscosity * viscosity / density);
+            Scatter(state, bends.Run, i, bends.Count, flow, weight * group, weight * reynoldsPerFlow * slope);
+        }
+    }
+
+    static void Throats(SteadyState state, double viscosity, double density)
+    {
+        var throats = state.Network.Throats;
+        for (var i = 0; i < throats.Count; i += Vector<double>.Count)
+        {
+            var flow = Gather(state, throats.Run!, i);
+            var reynoldsPerFlow = new Vector<double>(throats.ReynoldsPerFlow, i) / viscosity;
+            var root = new Vector<double>(state.ThroatRoot, i);
+            FrictionKernel.Step(Vector.Abs(flow) * reynoldsPerFlow, new(throats.Roughness, i), ref root, out var group, out var slope);
+            root.CopyTo(state.ThroatRoot, i);
+            var weight = new Vector<double>(throats.Weight, i) * (viscosity * viscosity / density);
+            Scatter(state, throats.Run!, i, throats.Count, flow, weight * group, weight * reynoldsPerFlow * slope);
+        }
+    }
+
+    static void Tees(SteadyState state, double density)
+    {
+        var tees = state.Network.Tees;
+        var parent = state.Network.Parent;
+        for (var i = 0; i < tees.Run.Length; i++)
+        {
+            var run = tees.Run[i];
+            var own = state.Flow[run];
+            var inlet = state.Flow[parent[run]];
+            // A leg may not carry more than the inlet; until the flows say so too, the split counts as whole.
+            var isInside = own >= 0 && own < inlet;
+            var split = isInside ? own / inlet : own > 0 ? 1 : 0;
+            var cube = split * split * split;
+            var eighth = tees.Eighth[i] * (cube * cube) * own;
+            var mixed = tees.Mixed[i];
+            var ownSize = tees.Own[i] * Math.Abs(own);
+            var inletSize = tees.Inlet[i] * Math.Abs(inlet);
+            state.Loss[run] += (ownSize * own + mixed * own * inlet + inletSize * inlet + eighth * own) / density;
+            state.Slope[run] += (2 * ownSize + mixed * inlet + (isInside ? 8 : 2) * eighth) / density;
+            state.Cross[run] = (mixed * own + 2 * inletSize - (isInside ? 6 * eighth * split : 0)) / density;
+        }
+    }
+
+    static Span<Vector<double>> Vectors(double[] padded) => MemoryMarshal.Cast<double, Vector<double>>(padded.AsSpan());
+
+    static Vector<double> Gather(SteadyState state, int[] run, int at)
+    {
+        for (var k = 0; k < Vector<double>.Count; k++) state.Gathered[k] = state.Flow[run[at + k]];
+        return new(state.Gathered);
+    }
+
+    static void Scatter(SteadyState state, int[] run, int at, int count, Vector<double> flow, Vector<double> loss, Vector<double> slope)
+    {
+        loss = Vector.CopySign(loss, flow);
+        var end = Math.Min(Vector<double>.Count, count - at);
+        for (var k = 0; k < end; k++)
+        {
+            state.Loss[run[at + k]] += loss[k];
+            state.Slope[run[at + k]] += slope[k];
+        }
+    }
+}
