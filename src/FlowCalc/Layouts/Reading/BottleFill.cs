@@ -1,0 +1,58 @@
+using System.Runtime.InteropServices;
+using System.Text.Json;
+using FlowCalc.Agents;
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>Turns a fill given as a mass, a volume or a fill density into a mass, and sees that it fits.</summary>
+static class BottleFill
+{
+    static readonly SizeRange[] Ways = [Sizes.FillMass, Sizes.FillVolume, Sizes.FillDensity];
+
+    /// <summary>Mass of agent, kg; NaN where it is not known.</summary>
+    public static double Read(ReadingContext context, in Members<BottleField> members, LiquidAgent? agent, double volume, double temperature)
+    {
+        var element = members[BottleField.Fill];
+        if (element.ValueKind is JsonValueKind.Undefined || Way(context, element) is not { } way) return double.NaN;
+        var fill = QuantityValue.Read(context, element, way);
+        if (agent is null || !double.IsFinite(temperature) || !double.IsFinite(fill)) return double.NaN;
+        if (!TemperatureReader.Suits(context, agent, temperature, members.Owner, "chargeTemperature", members[BottleField.ChargeTemperature])) return double.NaN;
+
+        var density = agent.Density(temperature);
+        var mass = way.Kind switch
+        {
+            QuantityKind.Volume => fill * density,
+            QuantityKind.Density => fill * volume,
+            _ => fill,
+        };
+        if (!(mass / density >= volume)) return mass;
+        context.Faults.Add(element, $"read {QuantityValue.Shown(element)}: {mass:0.######} kg take up {mass / density * 1e3:0.######} L at the charge temperature and leave no room for the cushion; less than {volume * density:0.######} kg fit into {volume * 1e3:0.######} L");
+        return double.NaN;
+    }
+
+    // The unit decides which of the three is meant, so it is looked at before the number.
+    static SizeRange? Way(ReadingContext context, JsonElement element)
+    {
+        foreach (var way in Ways)
+            if (Fits(element, way.Kind)) return way;
+        var units = string.Join("; ", Ways.Select(way => $"{KindWords.Of(way.Kind)} takes {UnitTable.FittingUnits(way.Kind)}"));
+        context.Faults.Add(element, $"read {QuantityValue.Shown(element)}: a fill is a mass, a volume or a fill density with its unit; {units}");
+        return null;
+    }
+
+    static bool Fits(JsonElement element, QuantityKind kind)
+    {
+        if (element.ValueKind is JsonValueKind.String)
+        {
+            var raw = JsonMarshal.GetRawUtf8Value(element)[1..^1];
+            return raw.Contains((byte)'\\')
+                ? RawText.Decode(raw) is { } text && QuantityReader.TryRead(text, kind, out _, out _)
+                : QuantityReader.TryRead(raw, kind, out _, out _);
+        }
+        return element.ValueKind is JsonValueKind.Object
+            && element.TryGetProperty("unit"u8, out var unit) && unit.ValueKind is JsonValueKind.String
+            && RawText.Decode(JsonMarshal.GetRawUtf8Value(unit)[1..^1]) is { } spelling
+            && QuantityReader.TryRead("1 " + spelling, kind, out _, out _);
+    }
+}

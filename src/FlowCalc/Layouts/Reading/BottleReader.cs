@@ -1,0 +1,95 @@
+using System.Text.Json;
+using FlowCalc.Agents;
+using FlowCalc.Bottles;
+using UnitsNet;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>The members of a bottle.</summary>
+enum BottleField
+{
+    Volume,
+    Fill,
+    ChargePressure,
+    ChargeTemperature,
+    Count,
+    CushionGas,
+    CushionHeat,
+    OpeningTime,
+    WorkingPressure,
+    EmptyMass,
+    Shape,
+    Axis,
+    Wall,
+    Outlet,
+    Note,
+}
+
+/// <summary>Reads a bottle of liquid under a cushion of gas.</summary>
+static class BottleReader
+{
+    public static readonly Vocabulary Gases = new("nitrogen", "argon", "air");
+    public static readonly Vocabulary Heats = new("wall", "isothermal", "adiabatic");
+
+    /// <summary>The bottle as a supply; without one where something is missing or wrong.</summary>
+    public static SupplyDraft Read(ReadingContext context, JsonElement element, LiquidAgent? agent)
+    {
+        if (!LayoutFields.Bottle.TryRead(context, element, out var members)) return new SupplyDraft(null, double.NaN, default, element);
+        var before = context.Faults.Count;
+        members.Requires(context, BottleField.Volume, Sizes.BottleVolume);
+        members.Requires(context, BottleField.Fill, "the agent in the bottle, as a mass, a volume or a fill density");
+        members.Requires(context, BottleField.ChargePressure, "the pressure of the cushion, over the ambient pressure");
+        var volume = QuantityValue.Read(context, members[BottleField.Volume], Sizes.BottleVolume);
+        var charge = PressureValue.ReadOverAmbient(context, members[BottleField.ChargePressure], "a charge pressure");
+        var temperature = ChargeTemperature(context, members);
+        var mass = BottleFill.Read(context, members, agent, volume, temperature);
+        var working = PressureValue.Read(context, members[BottleField.WorkingPressure]);
+        var empty = QuantityValue.Read(context, members[BottleField.EmptyMass], Sizes.EmptyMass);
+        var opening = QuantityValue.Read(context, members[BottleField.OpeningTime], Sizes.OpeningTime);
+        var count = NumberValue.Count(context, members[BottleField.Count]);
+        var gas = Math.Max(0, TextValue.Choice(context, members[BottleField.CushionGas], Gases));
+        var heat = Math.Max(0, TextValue.Choice(context, members[BottleField.CushionHeat], Heats));
+        var shape = BottleShellReader.Shape(context, members[BottleField.Shape], volume);
+        var axis = SpaceValue.Direction(context, members[BottleField.Axis], Sizes.DirectionPart, mayBeZero: false) ?? new Direction(0, 0, 1);
+        var wall = BottleShellReader.Wall(context, members[BottleField.Wall]);
+        var outlet = OutletReader.Read(context, members[BottleField.Outlet]);
+        TextValue.Read(context, members[BottleField.Note], "a note");
+        Assume(context, members);
+
+        var draft = new SupplyDraft(null, temperature, members[BottleField.ChargeTemperature], element);
+        // Without an agent the fill's mass may be unknown though nothing is wrong with the bottle.
+        if (context.Faults.Count > before || !double.IsFinite(mass)) return draft;
+        return draft with
+        {
+            Supply = new BottleSupply(new Bottle
+            {
+                Volume = Volume.FromCubicMeters(volume),
+                Fill = Mass.FromKilograms(mass),
+                ChargePressure = Pressure.FromPascals(charge),
+                ChargeTemperature = Temperature.FromKelvins(temperature),
+                Count = count,
+                CushionGas = (CushionGas)gas,
+                CushionHeat = (CushionHeat)heat,
+                OpeningTime = Duration.FromSeconds(double.IsFinite(opening) ? opening : 0),
+                WorkingPressure = double.IsFinite(working) ? Pressure.FromPascals(working) : null,
+                EmptyMass = double.IsFinite(empty) ? Mass.FromKilograms(empty) : null,
+                Shape = shape,
+                Axis = [axis.X, axis.Y, axis.Z],
+                Wall = wall,
+                Outlet = outlet,
+            }),
+        };
+    }
+
+    static double ChargeTemperature(ReadingContext context, in Members<BottleField> members) =>
+        members.Has(BottleField.ChargeTemperature)
+            ? QuantityValue.Read(context, members[BottleField.ChargeTemperature], Sizes.Temperature)
+            : TemperatureReader.Usual;
+
+    static void Assume(ReadingContext context, in Members<BottleField> members)
+    {
+        if (!members.Has(BottleField.ChargeTemperature)) context.Assumptions.Add("/supply/bottle/chargeTemperature", "20 °C", "the usual reference temperature");
+        if (!members.Has(BottleField.CushionGas)) context.Assumptions.Add("/supply/bottle/cushionGas", "nitrogen", "the usual cushion");
+        if (!members.Has(BottleField.Outlet)) context.Assumptions.Add("/supply/bottle/outlet", "no loss in dip tube and valve, and all liquid is drawn", "the document describes no outlet");
+    }
+}

@@ -1,0 +1,43 @@
+using System.Runtime.InteropServices;
+using System.Text.Json;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>Checks what is in the document for coverage alone; no flow hangs on it.</summary>
+static class CoverageValue
+{
+    /// <summary>Where a nozzle points: three bare numbers, not all 0.</summary>
+    public static void CheckAim(ReadingContext context, JsonElement element) =>
+        SpaceValue.Direction(context, element, Sizes.DirectionPart, mayBeZero: false);
+
+    /// <summary>A nozzle's spray: an object whose members are not looked at, but none may come twice.</summary>
+    public static void CheckSpray(ReadingContext context, JsonElement element)
+    {
+        if (element.ValueKind is JsonValueKind.Undefined) return;
+        if (element.ValueKind is not JsonValueKind.Object)
+        {
+            context.Faults.Add(element, $"read {Said.Value(element)}: a spray is an object");
+            return;
+        }
+        Stack<JsonElement> open = new([element]);
+        while (open.TryPop(out var next))
+        {
+            if (next.ValueKind is JsonValueKind.Array)
+                foreach (var entry in next.EnumerateArray()) open.Push(entry);
+            else if (next.ValueKind is JsonValueKind.Object)
+                CheckMembers(context, next, open);
+        }
+    }
+
+    static void CheckMembers(ReadingContext context, JsonElement element, Stack<JsonElement> open)
+    {
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (var property in element.EnumerateObject())
+        {
+            var name = RawText.Decode(JsonMarshal.GetRawUtf8PropertyName(property));
+            if (name is null) context.Faults.Add(property.Value, "read a name that holds half of a surrogate pair, which stands for no character");
+            else if (!seen.Add(name)) context.Faults.Add(property.Value, $"repeated: {Said.Name(name)} is there already");
+            open.Push(property.Value);
+        }
+    }
+}

@@ -1,0 +1,112 @@
+using System.Text.Json;
+using FlowCalc.Agents;
+using UnitsNet;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>The members of a document.</summary>
+enum DocumentField
+{
+    Schema,
+    Format,
+    Title,
+    Note,
+    Application,
+    Agent,
+    AmbientPressure,
+    Temperature,
+    Supply,
+    Tubes,
+    Nozzles,
+    Fittings,
+    Zones,
+    Points,
+    Runs,
+    Cases,
+    Requirement,
+    Limits,
+    Model,
+}
+
+/// <summary>Reads a whole document.</summary>
+static class DocumentReader
+{
+    public const int LongestTitle = 1_000;
+    public static readonly Vocabulary Applications = new("motorsport", "marine-engine-space", "machine", "electrical-cabinet");
+
+    /// <summary>The layout; null where the log has faults.</summary>
+    public static Layout? Read(ReadingContext context, JsonElement element)
+    {
+        if (!LayoutFields.Document.TryRead(context, element, out var root)) return null;
+        ReadFormat(context, root);
+        TextValue.Read(context, root[DocumentField.Schema], "$schema");
+        var title = TextValue.Read(context, root[DocumentField.Title], "a title", LongestTitle);
+        var note = TextValue.Read(context, root[DocumentField.Note], "a note");
+        var application = TextValue.Choice(context, root[DocumentField.Application], Applications);
+        ReadAmbient(context, root);
+        root.Requires(context, DocumentField.Agent, "the agent: an id of the catalogue, a mixture, or a liquid of one's own");
+        var agent = AgentReader.Read(context, root[DocumentField.Agent]);
+        root.Requires(context, DocumentField.Supply, "what drives the flow: " + SupplyReader.Right);
+        var supply = SupplyReader.Read(context, root[DocumentField.Supply], agent);
+        var temperature = ReadTemperature(context, root, agent, supply);
+        var stock = ReadStock(context, root);
+        var tree = TreeReader.Read(context, root, stock);
+        var cases = CasesReader.Read(context, root[DocumentField.Cases]);
+        var requirement = RequirementReader.Read(context, root[DocumentField.Requirement]);
+        var limits = LimitReader.Read(context, root[DocumentField.Limits]);
+        ModelReader.Check(context, root[DocumentField.Model]);
+
+        if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
+        return new Layout
+        {
+            Title = title,
+            Note = note,
+            Application = (Application)(application + 1),
+            Agent = agent,
+            AmbientPressure = Pressure.FromPascals(context.Ambient),
+            Temperature = Temperature.FromKelvins(temperature),
+            Supply = supply.Supply,
+            Zones = [.. stock.Zones.Entries],
+            Points = tree.Points,
+            Runs = tree.Runs,
+            Tubes = tree.Tubes,
+            Cases = cases,
+            Requirement = requirement,
+            Limits = limits,
+            Assumptions = context.Assumptions.ToArray(),
+        };
+    }
+
+    static void ReadFormat(ReadingContext context, in Members<DocumentField> root)
+    {
+        if (!root.Requires(context, DocumentField.Format, "1, the version of this format")) return;
+        var format = root[DocumentField.Format];
+        if (format.ValueKind is not JsonValueKind.Number || !format.TryGetDouble(out var version) || version != 1)
+            context.Faults.Add(format, $"read {Said.Value(format)}: the format read here is the bare number 1");
+    }
+
+    static void ReadAmbient(ReadingContext context, in Members<DocumentField> root)
+    {
+        if (!root.Has(DocumentField.AmbientPressure)) context.Assumptions.Add("/ambientPressure", "1.01325 bara", "the standard atmosphere, ISO 2533:1975");
+        var ambient = PressureValue.ReadAmbient(context, root[DocumentField.AmbientPressure]);
+        if (double.IsFinite(ambient)) context.Ambient = ambient;
+    }
+
+    static double ReadTemperature(ReadingContext context, in Members<DocumentField> root, LiquidAgent? agent, in SupplyDraft supply)
+    {
+        var element = root[DocumentField.Temperature];
+        var isCharge = supply.ChargeTemperatureElement.ValueKind is not JsonValueKind.Undefined;
+        var temperature = TemperatureReader.Read(context, root, supply.ChargeTemperature, isCharge);
+        // A charge temperature that does not suit the agent has been reported with the bottle.
+        var isReported = element.ValueKind is JsonValueKind.Undefined && supply.ChargeTemperature is not null;
+        if (agent is not null && double.IsFinite(temperature) && !isReported)
+            TemperatureReader.Suits(context, agent, temperature, root.Owner, "temperature", element);
+        return temperature;
+    }
+
+    static NamedStock ReadStock(ReadingContext context, in Members<DocumentField> root) => new(
+        NamedEntries<Tube>.Read(context, root[DocumentField.Tubes], "tubes", TubeReader.Own),
+        NamedEntries<NozzleOpening>.Read(context, root[DocumentField.Nozzles], "nozzles", NozzleReader.Own),
+        NamedEntries<Fitting>.Read(context, root[DocumentField.Fittings], "fittings", FittingReader.Own),
+        NamedEntries<Zone>.Read(context, root[DocumentField.Zones], "zones", ZoneReader.Own));
+}

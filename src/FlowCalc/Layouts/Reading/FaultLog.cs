@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Text.Json;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>Collects faults by their place in the text; pointers are worked out at the end, and only if there are faults.</summary>
+sealed class FaultLog(ReadOnlyMemory<byte> utf8, int maximum)
+{
+    readonly List<PlacedFault> faults = [];
+    int unlisted;
+
+    public bool IsEmpty => faults.Count == 0;
+
+    /// <summary>Whether further faults are only counted.</summary>
+    public bool IsFull => faults.Count >= maximum;
+
+    /// <summary>Faults so far, listed or not: two readings of it tell whether something in between was wrong.</summary>
+    public int Count => faults.Count + unlisted;
+
+    /// <summary>Adds a fault of a value.</summary>
+    public void Add(JsonElement at, [InterpolatedStringHandlerArgument("")] ref FaultMessage message) => Record(at, null, message.ToText());
+
+    /// <summary>Adds a fault of a value.</summary>
+    public void Add(JsonElement at, string message) => Record(at, null, message);
+
+    /// <summary>Adds a fault of a member of an object, which need not be there.</summary>
+    public void Add(JsonElement owner, string member, [InterpolatedStringHandlerArgument("")] ref FaultMessage message) => Record(owner, member, message.ToText());
+
+    /// <summary>Adds a fault of a member of an object, which need not be there.</summary>
+    public void Add(JsonElement owner, string member, string message) => Record(owner, member, message);
+
+    /// <summary>Every fault in the document's order, and one that counts those beyond the maximum.</summary>
+    public ImmutableArray<LayoutFault> ToFaults()
+    {
+        var ordered = faults.OrderBy(fault => fault.Offset).ToArray();
+        var pointers = PointerRenderer.Render(utf8.Span, [.. ordered.Select(fault => fault.Offset)]);
+        var all = ImmutableArray.CreateBuilder<LayoutFault>(ordered.Length + 1);
+        for (var i = 0; i < ordered.Length; i++)
+            all.Add(new LayoutFault(ordered[i].Member is { } member ? $"{pointers[i]}/{JsonPointer.Escape(member)}" : pointers[i], ordered[i].Message));
+        if (unlisted > 0) all.Add(new LayoutFault("", $"{unlisted} more faults are not listed; the first {maximum} found are"));
+        return all.ToImmutable();
+    }
+
+    void Record(JsonElement at, string? member, string message)
+    {
+        if (IsFull)
+        {
+            unlisted++;
+            return;
+        }
+        utf8.Span.Overlaps(JsonMarshal.GetRawUtf8Value(at), out var offset);
+        faults.Add(new PlacedFault(offset, member, message));
+    }
+
+    readonly record struct PlacedFault(int Offset, string? Member, string Message);
+}

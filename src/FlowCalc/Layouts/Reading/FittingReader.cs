@@ -1,0 +1,92 @@
+using System.Text.Json;
+using FlowCalc.Stock;
+using UnitsNet;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>The members of a fitting.</summary>
+enum FittingField
+{
+    Kind,
+    LossCoefficient,
+    Kv,
+    Bore,
+    Length,
+    Angle,
+    Insertion,
+    Grip,
+    Note,
+}
+
+/// <summary>Reads fittings: of the document, of the catalogue, or in place.</summary>
+static class FittingReader
+{
+    public const string Elbow = "elbow";
+    const string OneLoss = "a fitting has one of lossCoefficient, kv, and bore with length; an elbow may have bore beside another";
+
+    // Kv of the catalogue is in m³/h at 1 bar.
+    static readonly double KvToSi = 1 / (3600 * Math.Sqrt(1e5));
+
+    /// <summary>An entry of the document's fittings; null where something is wrong.</summary>
+    public static Fitting? Own(ReadingContext context, string name, JsonElement element) => Described(context, name, element);
+
+    /// <summary>A fitting of the catalogue.</summary>
+    public static Fitting Of(CatalogueFitting fitting) => new()
+    {
+        Name = fitting.Id,
+        Kind = fitting.Kind,
+        LossCoefficient = fitting.LossCoefficient,
+        Kv = fitting.Kv * KvToSi,
+        Bore = fitting.Bore,
+        Length = fitting.Length,
+        Insertion = fitting.Insertion,
+    };
+
+    /// <summary>A fitting described in the document; null where something is wrong.</summary>
+    public static Fitting? Described(ReadingContext context, string? name, JsonElement element)
+    {
+        if (!LayoutFields.Fitting.TryRead(context, element, out var members)) return null;
+        var before = context.Faults.Count;
+        members.Requires(context, FittingField.Kind, "its kind in words, such as union, bulkhead-union, elbow or valve");
+        TextValue.Read(context, members[FittingField.Note], "a note");
+        var kind = TextValue.Name(context, members[FittingField.Kind], "a kind");
+        CheckLosses(context, members, kind);
+        var coefficient = NumberValue.Read(context, members[FittingField.LossCoefficient], Sizes.LossCoefficient);
+        var kv = QuantityValue.Read(context, members[FittingField.Kv], Sizes.Kv);
+        var angle = QuantityValue.Read(context, members[FittingField.Angle], Sizes.ElbowAngle);
+        if (kind is not null and not Elbow) members.Refuses(context, FittingField.Angle, "only an elbow has an angle");
+        var bore = Size(context, members[FittingField.Bore], Sizes.Bore);
+        var length = Size(context, members[FittingField.Length], Sizes.FittingLength);
+        var insertion = Size(context, members[FittingField.Insertion], Sizes.Insertion);
+        var grip = Size(context, members[FittingField.Grip], Sizes.Grip);
+        if (context.Faults.Count > before || kind is null) return null;
+        return new Fitting
+        {
+            Name = name,
+            Kind = kind,
+            LossCoefficient = double.IsFinite(coefficient) ? coefficient : null,
+            Kv = double.IsFinite(kv) ? kv : null,
+            Bore = bore,
+            Length = length,
+            Angle = double.IsFinite(angle) ? Angle.FromRadians(angle) : kind is Elbow ? Angle.FromRadians(Math.PI / 2) : null,
+            Insertion = insertion,
+            Grip = grip,
+        };
+    }
+
+    static void CheckLosses(ReadingContext context, in Members<FittingField> members, string? kind)
+    {
+        if (members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, OneLoss);
+        if (!members.Has(FittingField.Bore)) return;
+        members.Requires(context, FittingField.Length, "the length of its bore beside bore");
+        if (kind is Elbow or null) return;
+        members.Refuses(context, FittingField.LossCoefficient, OneLoss);
+        if (!members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, OneLoss);
+    }
+
+    static Length? Size(ReadingContext context, JsonElement element, SizeRange range)
+    {
+        var size = QuantityValue.Read(context, element, range);
+        return double.IsFinite(size) ? Length.FromMeters(size) : null;
+    }
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>The fields of every kind of object in a document; the schema has the same.</summary>
+static class LayoutFields
+{
+    public static readonly FieldTable<DocumentField> Document = new("a layout", "mount", "circuit", "service", "measured");
+    public static readonly FieldTable<QuantityField> Quantity = new("a quantity");
+    public static readonly FieldTable<AgentField> Agent = new("an agent");
+    public static readonly FieldTable<SupplyField> Supply = new("a supply");
+    public static readonly FieldTable<BottleField> Bottle = new("a bottle");
+    public static readonly FieldTable<BottleShapeField> BottleShape = new("a bottle's shape");
+    public static readonly FieldTable<BottleWallField> BottleWall = new("a bottle's wall");
+    public static readonly FieldTable<OutletField> Outlet = new("an outlet");
+    public static readonly FieldTable<DipTubeField> DipTube = new("a dip tube");
+    public static readonly FieldTable<RegulatorField> Regulator = new("a regulator");
+    public static readonly FieldTable<RestrictorField> Restrictor = new("a restrictor");
+    public static readonly FieldTable<TubeField> Tube = new("a tube");
+    public static readonly FieldTable<NozzleField> Nozzle = new("a nozzle of nozzles");
+    public static readonly FieldTable<OrificeField> Orifice = new("an orifice");
+    public static readonly FieldTable<FittingField> Fitting = new("a fitting");
+    public static readonly FieldTable<ZoneField> Zone = new("a zone");
+    public static readonly FieldTable<PointField> Point = new("a point");
+    public static readonly FieldTable<RunField> Run = new("a run");
+    public static readonly FieldTable<BendField> Bend = new("a bend");
+    public static readonly FieldTable<PlacedFittingField> PlacedFitting = new("a fitting in its place");
+    public static readonly FieldTable<CasesField> Cases = new("the cases");
+    public static readonly FieldTable<AttitudeField> Attitude = new("an attitude");
+    public static readonly FieldTable<RequirementField> Requirement = new("a requirement");
+    public static readonly FieldTable<LimitField> Limit = new("a limit");
+    public static readonly FieldTable<ModelField> Model = new("a model");
+
+    /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
+    public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
+    [
+        ("", Document), ("quantity", Quantity), ("agentDescription", Agent), ("supply", Supply), ("bottle", Bottle), ("bottleShape", BottleShape),
+        ("bottleWall", BottleWall), ("outlet", Outlet), ("dipTube", DipTube), ("regulator", Regulator), ("restrictor", Restrictor), ("tube", Tube),
+        ("nozzle", Nozzle), ("orifice", Orifice), ("fitting", Fitting), ("zone", Zone), ("point", Point), ("run", Run), ("bend", Bend),
+        ("placedFitting", PlacedFitting), ("cases", Cases), ("attitude", Attitude), ("requirement", Requirement), ("limit", Limit), ("model", Model),
+    ];
+}

@@ -1,0 +1,73 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Text.Json;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>The members of one object, found by field whatever their order; a missing one has <see cref="JsonValueKind.Undefined"/>.</summary>
+struct Members<TField>(JsonElement owner, FieldTable<TField> table)
+    where TField : struct, Enum
+{
+    Slots slots;
+
+    /// <summary>The object itself.</summary>
+    public readonly JsonElement Owner => owner;
+
+    public readonly JsonElement this[TField field] => slots[Unsafe.BitCast<TField, int>(field)];
+
+    public readonly bool Has(TField field) => this[field].ValueKind is not JsonValueKind.Undefined;
+
+    /// <summary>Whether the member is there; a fault where it is not.</summary>
+    public readonly bool Requires(ReadingContext context, TField field, string right)
+    {
+        if (Has(field)) return true;
+        context.Faults.Add(owner, table.Name(field), $"missing: {right}");
+        return false;
+    }
+
+    /// <summary>Whether the member is there; a fault with its range where it is not.</summary>
+    public readonly bool Requires(ReadingContext context, TField field, SizeRange range) =>
+        Has(field) || Requires(context, field, $"{range.What}, {range.Words}");
+
+    /// <summary>Whether the member is there; a fault with its range where it is not.</summary>
+    public readonly bool Requires(ReadingContext context, TField field, NumberRange range) =>
+        Has(field) || Requires(context, field, $"{range.What}, {range.Words}");
+
+    /// <summary>A fault for a member that is there and may not be.</summary>
+    public readonly bool Refuses(ReadingContext context, TField field, string why)
+    {
+        if (!Has(field)) return false;
+        context.Faults.Add(this[field], $"read {Said.Value(this[field])}: {why}");
+        return true;
+    }
+
+    internal void Fill(ReadingContext context)
+    {
+        foreach (var property in owner.EnumerateObject())
+        {
+            var raw = JsonMarshal.GetRawUtf8PropertyName(property);
+            var index = table.IndexOf(raw);
+            if (index < 0)
+            {
+                if (context.Faults.IsFull) context.Faults.Add(property.Value, "");
+                else context.Faults.Add(property.Value, Unknown(raw));
+            }
+            else if (slots[index].ValueKind is JsonValueKind.Undefined) slots[index] = property.Value;
+            else context.Faults.Add(property.Value, $"repeated: {table.What} has {table.Names[index]} once");
+        }
+    }
+
+    readonly string Unknown(ReadOnlySpan<byte> raw)
+    {
+        var name = RawText.Decode(raw) ?? System.Text.Encoding.UTF8.GetString(raw);
+        return table.Planned.Contains(name)
+            ? $"{Said.Name(name)} belongs to the format, but this version does not read it yet: leave it out"
+            : $"unknown field {Said.Name(name)} of {table.What}{NearNames.Advice(name, table.Names)}";
+    }
+
+    [InlineArray(24)]
+    struct Slots
+    {
+        JsonElement first;
+    }
+}

@@ -1,0 +1,56 @@
+using System.Globalization;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>Names close to one that is not known, for the message that says so.</summary>
+static class NearNames
+{
+    // A fault is worth a glance over a long list, not a search of a document of 100 000 names for each of a thousand faults.
+    const int MostCompared = 2_000;
+    const int MostListed = 12;
+    const int LongestCompared = 60;
+
+    /// <summary>A question after the closest name, or a list of those there are; starts with its own separator.</summary>
+    public static string Advice(string name, IReadOnlyCollection<string> known)
+    {
+        if (known.Count == 0) return "; there are none";
+        var near = Nearest(name, known);
+        var list = string.Join(", ", known.Take(MostListed).Select(one => Said.Plain(one)));
+        if (known.Count > MostListed) list += string.Create(CultureInfo.InvariantCulture, $", … ({known.Count} in all)");
+        return near is null ? $"; there are {list}" : $"; did you mean {Said.Name(near)}? There are {list}";
+    }
+
+    static string? Nearest(string name, IEnumerable<string> known)
+    {
+        string? best = null;
+        var least = Math.Min(2, name.Length / 2) + 1;
+        foreach (var one in known.Take(MostCompared))
+        {
+            if (string.Equals(one, name, StringComparison.OrdinalIgnoreCase)) return one;
+            if (Math.Abs(one.Length - name.Length) >= least || Math.Max(one.Length, name.Length) > LongestCompared) continue;
+            var steps = Steps(name, one);
+            if (steps < least) (best, least) = (one, steps);
+        }
+        return best;
+    }
+
+    // Damerau's count of letters to insert, drop, change or swap with the next (Comm. ACM 7 (1964) 171), each pair swapped once.
+    static int Steps(string from, string to)
+    {
+        Span<int> before = stackalloc int[LongestCompared + 1], last = stackalloc int[LongestCompared + 1], row = stackalloc int[LongestCompared + 1];
+        for (var j = 0; j <= to.Length; j++) last[j] = j;
+        for (var i = 1; i <= from.Length; i++)
+        {
+            row[0] = i;
+            for (var j = 1; j <= to.Length; j++)
+            {
+                var changed = char.ToLowerInvariant(from[i - 1]) == char.ToLowerInvariant(to[j - 1]) ? 0 : 1;
+                row[j] = Math.Min(Math.Min(row[j - 1], last[j]) + 1, last[j - 1] + changed);
+                if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1]) row[j] = Math.Min(row[j], before[j - 2] + 1);
+            }
+            last.CopyTo(before);
+            row.CopyTo(last);
+        }
+        return last[to.Length];
+    }
+}

@@ -1,0 +1,44 @@
+using System.Text.Json;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>Reads what a point has because it is a nozzle.</summary>
+static class NozzlePointReader
+{
+    const string Right = "a nozzle has one of nozzle (a name of nozzles), kFactor and orifice";
+
+    /// <summary>The nozzle; of no use where the reading has faults.</summary>
+    public static Nozzle Read(ReadingContext context, in Members<PointField> members, string id, Place? at, string? note, NamedStock stock)
+    {
+        var (named, kFactor, orifice) = (members.Has(PointField.Nozzle), members.Has(PointField.KFactor), members.Has(PointField.Orifice));
+        if (!named && !kFactor && !orifice) context.Faults.Add(members.Owner, $"read none of nozzle, kFactor and orifice: {Right}");
+        if (named) members.Refuses(context, PointField.KFactor, Right);
+        if (named || kFactor) members.Refuses(context, PointField.Orifice, Right);
+
+        var type = TextValue.Name(context, members[PointField.Nozzle], "a nozzle's name");
+        var opening = named ? Named(context, members[PointField.Nozzle], type, stock.Nozzles) : NozzleReader.Opening(context, members[PointField.KFactor], members[PointField.Orifice]);
+        var zone = Zone(context, members[PointField.Zone], stock.Zones);
+        var share = NumberValue.Read(context, members[PointField.Share], Sizes.Share);
+        var range = NozzleReader.Range(context, members[PointField.PressureRange]);
+        if (members.Has(PointField.Aim)) CoverageValue.CheckAim(context, members[PointField.Aim]);
+        if (members.Has(PointField.Spray)) CoverageValue.CheckSpray(context, members[PointField.Spray]);
+        return new Nozzle(id, at, note, opening?.KFactor ?? double.NaN, opening?.Orifice, zone, double.IsFinite(share) ? share : null, range ?? opening?.PressureRange, type);
+    }
+
+    static NozzleOpening? Named(ReadingContext context, JsonElement element, string? name, NamedEntries<NozzleOpening> nozzles)
+    {
+        if (name is null) return null;
+        if (nozzles.TryFind(name, out var opening)) return opening;
+        if (!nozzles.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: not among the document's nozzles{NearNames.Advice(name, nozzles.Names)}");
+        return null;
+    }
+
+    static string? Zone(ReadingContext context, JsonElement element, NamedEntries<Zone> zones)
+    {
+        if (element.ValueKind is JsonValueKind.Undefined) return null;
+        var name = TextValue.Name(context, element, "a zone's name");
+        if (name is not null && !zones.IsBroken && !zones.TryFind(name, out _))
+            context.Faults.Add(element, $"read {Said.Name(name)}: not among the document's zones{NearNames.Advice(name, zones.Names)}");
+        return name;
+    }
+}

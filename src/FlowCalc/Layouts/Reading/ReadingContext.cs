@@ -1,0 +1,25 @@
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>What the readers of one document share.</summary>
+sealed class ReadingContext(ReadOnlyMemory<byte> utf8, LayoutReaderOptions options, CancellationToken cancellation)
+{
+    /// <summary>Pressure of the standard atmosphere, Pa (ISO 2533:1975): the ambient pressure where none is given.</summary>
+    public const double StandardAmbient = 101_325;
+
+    public LayoutReaderOptions Options { get; } = options;
+
+    public CancellationToken Cancellation { get; } = cancellation;
+
+    public FaultLog Faults { get; } = new(utf8, options.MaximumFaults);
+
+    public AssumptionLog Assumptions { get; } = new();
+
+    /// <summary>Ambient pressure, Pa, which every gauge pressure is added to.</summary>
+    public double Ambient { get; set; } = StandardAmbient;
+
+    /// <summary>Lets a long loop be ended; looks at the token once in a thousand passes.</summary>
+    public void Pass(int index)
+    {
+        if ((index & 1023) == 0) Cancellation.ThrowIfCancellationRequested();
+    }
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using FlowCalc.Losses;
+using FlowCalc.Stock;
+using UnitsNet;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>The members of a fitting in its place.</summary>
+enum PlacedFittingField
+{
+    Fitting,
+    At,
+    Count,
+    Note,
+}
+
+/// <summary>Reads the fittings of a run.</summary>
+static class RunFittingsReader
+{
+    const string Right = "a fitting is an id of the catalogue, a name of fittings, an object with kind, or an object with fitting, at and count";
+
+    /// <summary>The fittings that could be read.</summary>
+    /// <param name="context">The reading.</param>
+    /// <param name="element">The run's fittings.</param>
+    /// <param name="run">Index of the run.</param>
+    /// <param name="length">Developed length of the run, m; NaN where it is not known.</param>
+    /// <param name="own">The document's fittings.</param>
+    public static ImmutableArray<PlacedFitting> Read(ReadingContext context, JsonElement element, int run, double length, NamedEntries<Fitting> own)
+    {
+        if (element.ValueKind is JsonValueKind.Undefined) return [];
+        if (element.ValueKind is not JsonValueKind.Array)
+        {
+            context.Faults.Add(element, $"read {Said.Value(element)}: fittings are an array, where {Right}");
+            return [];
+        }
+        var fittings = ImmutableArray.CreateBuilder<PlacedFitting>(element.GetArrayLength());
+        foreach (var entry in element.EnumerateArray())
+        {
+            context.Pass(fittings.Count);
+            if (One(context, entry, length, own) is not { } fitting) continue;
+            Assume(context, fitting.Fitting, run, fittings.Count);
+            fittings.Add(fitting);
+        }
+        return fittings.DrainToImmutable();
+    }
+
+    static PlacedFitting? One(ReadingContext context, JsonElement element, double length, NamedEntries<Fitting> own)
+    {
+        if (element.ValueKind is not JsonValueKind.Object || !IsPlaced(element))
+            return Named(context, element, own) is { } bare ? new PlacedFitting(bare, null, 1) : null;
+        if (!LayoutFields.PlacedFitting.TryRead(context, element, out var members)) return null;
+        TextValue.Read(context, members[PlacedFittingField.Note], "a note");
+        members.Requires(context, PlacedFittingField.Fitting, Right);
+        var fitting = Named(context, members[PlacedFittingField.Fitting], own);
+        var at = QuantityValue.Read(context, members[PlacedFittingField.At], Sizes.FittingPlace);
+        var count = NumberValue.Count(context, members[PlacedFittingField.Count]);
+        if (at > length * (1 + 1e-9))
+            context.Faults.Add(members[PlacedFittingField.At], $"read {QuantityValue.Shown(members[PlacedFittingField.At])}: {Sizes.FittingPlace.What} is along the run's centre line, 0 to {length:0.######} m here");
+        return fitting is null ? null : new PlacedFitting(fitting, double.IsFinite(at) ? Length.FromMeters(at) : null, count);
+    }
+
+    // An object is a fitting in its place unless it describes one itself.
+    static bool IsPlaced(JsonElement element) =>
+        element.TryGetProperty("fitting"u8, out _)
+        || (!element.TryGetProperty("kind"u8, out _) && (element.TryGetProperty("at"u8, out _) || element.TryGetProperty("count"u8, out _)));
+
+    static Fitting? Named(ReadingContext context, JsonElement element, NamedEntries<Fitting> own)
+    {
+        if (element.ValueKind is JsonValueKind.Undefined) return null;
+        if (element.ValueKind is JsonValueKind.Object) return FittingReader.Described(context, null, element);
+        if (element.ValueKind is not JsonValueKind.String)
+        {
+            context.Faults.Add(element, $"read {Said.Value(element)}: {Right}");
+            return null;
+        }
+        var name = TextValue.Name(context, element, "a fitting's name");
+        if (name is null) return null;
+        if (own.TryFind(name, out var fitting)) return fitting;
+        if (FittingCatalogue.Find(name) is { } known) return FittingReader.Of(known);
+        if (!own.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: no fitting of the document or the catalogue{NearNames.Advice(name, [.. own.Names, .. FittingCatalogue.All.Select(one => one.Id)])}");
+        return null;
+    }
+
+    static void Assume(ReadingContext context, Fitting fitting, int run, int index)
+    {
+        var isElbow = fitting.Kind is FittingReader.Elbow;
+        if (!isElbow && fitting.Kind is not ("union" or "bulkhead-union")) return;
+        if (fitting.Bore is null && fitting.Kv is null && (isElbow || fitting.LossCoefficient is null))
+            context.Assumptions.Add("/runs", run, $"/fittings/{index}", $"{fitting.Kind}: bore as the tube's", "the document gives no bore; a tighter one must be given");
+        if (isElbow && fitting.Kv is null && fitting.LossCoefficient is null && fitting.Angle is { } angle)
+            context.Assumptions.Add("/runs", run, $"/fittings/{index}", string.Create(System.Globalization.CultureInfo.InvariantCulture,
+                $"elbow: K = {Mitre.Coefficient(angle.Radians):0.00} at {angle.Degrees:0.#}°, sharp turn"), "Rennels and Hudson, Pipe Flow, Wiley 2012, ch. 15, mitre");
+    }
+}

@@ -1,0 +1,63 @@
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Layouts.Reading;
+
+/// <summary>The ranges of every size in a document.</summary>
+static class Sizes
+{
+    const double Bar = 1e5, Degree = Math.PI / 180;
+
+    // Kv is m³/h at 1 bar, K L/min at 1 bar.
+    static readonly double RootBar = Math.Sqrt(Bar);
+
+    public static readonly SizeRange Bore = new(QuantityKind.Length, "a bore", 1e-6, 1, "0.001 mm to 1 m");
+    public static readonly SizeRange OutsideDiameter = new(QuantityKind.Length, "an outside diameter", 1e-6, 2, "0.001 mm to 2 m");
+    public static readonly SizeRange Wall = new(QuantityKind.Length, "a wall", 0, 1, "over 0 to 1 m", IsOpen: true);
+    public static readonly SizeRange Roughness = new(QuantityKind.Length, "a roughness", 0, 0.05, "0 to 5 % of the bore");
+    public static readonly SizeRange RunLength = new(QuantityKind.Length, "a run's length", 0, 10_000, "0 to 10 km");
+    public static readonly SizeRange Rise = new(QuantityKind.Length, "a rise", -10_000, 10_000, "-10 km to 10 km");
+    public static readonly SizeRange Coordinate = new(QuantityKind.Length, "a coordinate", -10_000, 10_000, "-10 km to 10 km");
+    public static readonly SizeRange BendAngle = new(QuantityKind.Angle, "a bend's angle", 0, 180 * Degree, "over 0 to 180°", IsOpen: true);
+    public static readonly SizeRange BendRadius = new(QuantityKind.Length, "a bend's radius", 0, 100, "over 0 to 100 m, and half the bore or more", IsOpen: true);
+    public static readonly SizeRange ElbowAngle = new(QuantityKind.Angle, "an elbow's angle", 0, 150 * Degree, "over 0 to 150°", IsOpen: true);
+    public static readonly SizeRange FittingLength = new(QuantityKind.Length, "a fitting's length", 0, 100, "0 to 100 m");
+    public static readonly SizeRange FittingPlace = new(QuantityKind.Length, "a fitting's place", 0, 10_000, "0 to the run's length");
+    public static readonly SizeRange Insertion = new(QuantityKind.Length, "an insertion", 0, 10, "0 to 10 m");
+    public static readonly SizeRange Grip = new(QuantityKind.Length, "a grip", 0, 10, "0 to 10 m");
+    public static readonly SizeRange Hole = new(QuantityKind.Length, "an orifice's diameter", 1e-6, 1, "0.001 mm to 1 m");
+    public static readonly SizeRange KFactor = new(QuantityKind.KFactor, "a K-factor", 1e-6 / 60_000 / RootBar, 1e6 / 60_000 / RootBar, "0.000001 to 1000000 L/min/bar^0.5");
+    public static readonly SizeRange Kv = new(QuantityKind.FlowCoefficient, "a flow coefficient", 1e-6 / 3600 / RootBar, 1e6 / 3600 / RootBar, "0.000001 to 1000000 m3/h");
+
+    public static readonly SizeRange Pressure = new(QuantityKind.Pressure, "a pressure", 0, 1_000 * Bar, "over 0 to 1000 bar absolute", IsOpen: true);
+    public static readonly SizeRange AmbientPressure = new(QuantityKind.Pressure, "an ambient pressure", 0.01 * Bar, 10 * Bar, "0.01 to 10 bar absolute");
+    public static readonly SizeRange Temperature = new(QuantityKind.Temperature, "a temperature", 173.15, 573.15, "-100 to 300 °C");
+    public static readonly SizeRange FreezingPoint = new(QuantityKind.Temperature, "a freezing point", 173.15, 573.15, "-100 to 300 °C");
+
+    public static readonly SizeRange BottleVolume = new(QuantityKind.Volume, "a bottle's volume", 1e-6, 100, "0.001 L to 100 m3");
+    public static readonly SizeRange FillMass = new(QuantityKind.Mass, "a fill", 1e-6, 1e6, "0.001 g to 1000000 kg");
+    public static readonly SizeRange FillVolume = new(QuantityKind.Volume, "a fill", 1e-9, 100, "0.001 mL to 100 m3");
+    public static readonly SizeRange FillDensity = new(QuantityKind.Density, "a fill density", 1e-3, 25_000, "0.001 to 25000 kg/m3");
+    public static readonly SizeRange EmptyMass = new(QuantityKind.Mass, "an empty mass", 1e-6, 1e6, "0.001 g to 1000000 kg");
+    public static readonly SizeRange BottleDiameter = new(QuantityKind.Length, "a bottle's inside diameter", 1e-3, 10, "1 mm to 10 m");
+    public static readonly SizeRange BottleLength = new(QuantityKind.Length, "a bottle's inside length", 1e-3, 100, "1 mm to 100 m");
+    public static readonly SizeRange ShellThickness = new(QuantityKind.Length, "a shell's thickness", 0, 1, "over 0 to 1 m", IsOpen: true);
+    public static readonly SizeRange DipTubeLength = new(QuantityKind.Length, "a dip tube's length", 0, 100, "0 to 100 m");
+    public static readonly SizeRange OpeningTime = new(QuantityKind.Time, "an opening time", 0, 3_600, "0 to 3600 s");
+
+    public static readonly SizeRange Density = new(QuantityKind.Density, "a density", 1, 25_000, "1 to 25000 kg/m3");
+    public static readonly SizeRange Viscosity = new(QuantityKind.Viscosity, "a viscosity", 1e-6, 1_000, "0.001 to 1000000 mPa·s");
+
+    public static readonly SizeRange Within = new(QuantityKind.Time, "a time", 0, 86_400, "0 to 86400 s");
+    public static readonly SizeRange NitrogenLag = new(QuantityKind.Time, "a lag", 0, 3_600, "0 to 3600 s");
+
+    public static readonly NumberRange Count = new("a count", 1, 10_000, "a whole number, 1 to 10000");
+    public static readonly NumberRange LossCoefficient = new("a loss coefficient", 0, 1e9, "0 to 1000000000");
+    public static readonly NumberRange DischargeCoefficient = new("a discharge coefficient", 1e-6, 1, "0.000001 to 1");
+    public static readonly NumberRange Share = new("a share", 0, 1, "over 0 to 1", IsOpen: true);
+    public static readonly NumberRange Part = new("a part", 0, 1, "over 0 to 1", IsOpen: true);
+    public static readonly NumberRange MassFraction = new("a mass fraction", 0, 1, "over 0 to 1", IsOpen: true);
+    public static readonly NumberRange Film = new("a film", 0, 1, "0 to 1");
+    public static readonly NumberRange DirectionPart = new("a part of a direction", -1e6, 1e6, "-1000000 to 1000000");
+    public static readonly NumberRange Acceleration = new("an acceleration in g", -1_000, 1_000, "-1000 to 1000");
+    public static readonly NumberRange Limit = new("a limit", -1e9, 1e9, "-1000000000 to 1000000000");
+}
