@@ -12,14 +12,16 @@ namespace FlowCalc.Api.Startup;
 /// <summary>Prints the solved demo for a person.</summary>
 internal static class DemoReport
 {
-    const int Digits = 3;
+    const int Digits = 3, Indent = 5;
+
+    static readonly Style Bold = Style.Parse("bold");
 
     /// <summary>The table of nozzles, the findings with their cures, the supply and the cautions.</summary>
     public static void Write(IAnsiConsole console, Demo demo)
     {
         var layout = demo.Layout;
         console.WriteLine();
-        console.Write(new Text($"Demo layout: {layout.Title} ({layout.Agent.Title}, {Text(layout.Temperature.Kelvins, QuantityKind.Temperature)})", Style.Parse("bold")));
+        console.Write(new Text($"Demo layout: {layout.Title} ({layout.Agent.Title}, {Text(layout.Temperature.Kelvins, QuantityKind.Temperature)})", Bold));
         console.WriteLine();
         console.Write(Nozzles(demo));
         console.WriteLine(Supply(demo));
@@ -54,7 +56,7 @@ internal static class DemoReport
             var verdict = demo.Judgement.Findings.Where(finding => finding.Where.Contains(nozzle.Id)).Select(finding => finding.Severity).DefaultIfEmpty(Severity.Pass).Max();
             table.AddRow(
                 new Text(nozzle.Zone ?? "–"), new Text(nozzle.Id), new Text(Gauge(flow.Pressure, demo.Layout)), new Text(Text(flow.VolumeFlow.CubicMetersPerSecond, QuantityKind.VolumeFlow)),
-                new Text(Percent(flow.Share)), new Text(Percent(flow.WantedShare)), new Text(flow.Deviation is { } deviation ? Signed(deviation) : "–"), Mark(verdict));
+                new Text(Percent(flow.Share)), new Text(Percent(flow.WantedShare)), new Text(flow.Deviation is { } deviation ? Signed(deviation) : "–"), new Text(Word(verdict), Colour(verdict)));
         }
         return table;
     }
@@ -62,30 +64,48 @@ internal static class DemoReport
     static string Supply(Demo demo)
     {
         var supply = demo.Flow.Supply!;
-        return $"Supply: {Gauge(supply.ReservoirPressure, demo.Layout)} in the bottle or held, {Gauge(supply.Pressure, demo.Layout)} after its outlet, "
+        return $"Supply: {Gauge(supply.ReservoirPressure, demo.Layout)} {(demo.Layout.Supply is BottleSupply ? "in the bottle" : "held")}, {Gauge(supply.Pressure, demo.Layout)} where the tube starts, "
             + $"{Text(supply.MassFlow.KilogramsPerSecond, QuantityKind.MassFlow)} ({Text(supply.VolumeFlow.CubicMetersPerSecond, QuantityKind.VolumeFlow)}) at this instant.";
     }
 
     static void WriteFindings(IAnsiConsole console, FlowJudgement judgement)
     {
-        console.Write(new Columns(new Text("Verdict:"), Mark(judgement.Verdict)).Collapse());
+        console.Write(new Paragraph("Verdict: ").Append(Word(judgement.Verdict), Colour(judgement.Verdict)));
+        console.WriteLine();
+        var told = new HashSet<string>();
         foreach (var finding in judgement.Findings)
         {
-            console.Write(new Columns(Mark(finding.Severity), new Text($"{finding.Code} ({string.Join(", ", finding.Where)})", Style.Parse("bold"))).Collapse());
-            console.Write(new Padder(new Text(finding.Message), new Padding(7, 0, 0, 0)));
+            console.Write(new Paragraph(Word(finding.Severity).PadRight(Indent), Colour(finding.Severity)).Append($"{finding.Code} ({string.Join(", ", finding.Where)})", Bold));
+            console.WriteLine();
+            console.Write(new Padder(new Text(finding.Message), new Padding(Indent, 0, 0, 0)));
             if (finding.Cure is { } cure)
-                console.Write(new Padder(new Text("Cure: " + cure.Message, Style.Parse("green")), new Padding(7, 0, 0, 0)));
+                console.Write(new Padder(new Text(Words(cure, told), Style.Parse("green")), new Padding(Indent, 0, 0, 0)));
         }
         console.WriteLine();
     }
 
-    static Text Mark(Severity severity) => severity switch
+    // One change often mends several findings; it is told in full only once.
+    static string Words(Cure cure, HashSet<string> told)
     {
-        Severity.Pass => new Text("ok", Style.Parse("green")),
-        Severity.Note => new Text("note", Style.Parse("blue")),
-        Severity.Warn => new Text("warn", Style.Parse("yellow")),
-        _ => new Text("FAIL", Style.Parse("red")),
+        var changes = string.Join(", ", cure.Changes.Select(change => $"{change.Path} from {change.From} to {change.To}"));
+        return told.Add(changes) ? $"Cure: {cure.Message}" : $"Cure: the same, {changes}.";
+    }
+
+    static string Word(Severity severity) => severity switch
+    {
+        Severity.Pass => "ok",
+        Severity.Note => "note",
+        Severity.Warn => "warn",
+        _ => "FAIL",
     };
+
+    static Style Colour(Severity severity) => Style.Parse(severity switch
+    {
+        Severity.Pass => "green",
+        Severity.Note => "blue",
+        Severity.Warn => "yellow",
+        _ => "red",
+    });
 
     // A wildcard address is where the server listens, not where a browser can go.
     static string Reachable(string address) => address.TrimEnd('/').Replace("://[::]", "://localhost", StringComparison.Ordinal)

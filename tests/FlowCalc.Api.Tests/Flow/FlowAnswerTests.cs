@@ -81,14 +81,14 @@ public sealed class FlowAnswerTests(Service service) : IDisposable
 
         var findings = answer.GetProperty("findings").EnumerateArray().ToList();
         var branch = Assert.Single(findings, finding => Code(finding) == "uneven-branch");
-        Assert.Contains("R11", Where(branch));
-        Assert.Contains("feed", branch.GetProperty("cure").GetProperty("changes").EnumerateArray().Select(change => change.GetProperty("to").GetString()));
+        Assert.Contains(Where(branch), id => id == "R11");
+        Assert.Contains(branch.GetProperty("cure").GetProperty("changes").EnumerateArray(), change => change.GetProperty("to").GetString() == "feed");
         Assert.Equal("runs/R11/tube", branch.GetProperty("cure").GetProperty("changes")[0].GetProperty("path").GetString());
 
         Assert.Equal(["exhaust", "fuel-rail"], findings.Where(finding => Code(finding) == "starved-nozzle").SelectMany(Where).Order(StringComparer.Ordinal));
         foreach (var starved in answer.GetProperty("nozzles").EnumerateArray().Where(nozzle => nozzle.GetProperty("id").GetString() is "exhaust" or "fuel-rail"))
             Assert.InRange(starved.GetProperty("deviation").GetDouble(), -0.25, -0.15);
-        Assert.Contains(answer.GetProperty("verdict").GetString(), ["warn", "fail"]);
+        Assert.Equal("fail", answer.GetProperty("verdict").GetString());
     }
 
     [Fact]
