@@ -81,7 +81,7 @@ sealed class BalanceSearch
         if (better.Exists(trial => trial.Change.Doubt is null)) better.RemoveAll(trial => trial.Change.Doubt is not null);
         if (better.Count == 0) return null;
         var least = better.Min(trial => trial.Worst);
-        return better.Where(trial => trial.Worst <= least + Alike).OrderBy(trial => trial.Change.Length).ThenBy(trial => trial.Worst).First();
+        return better.Where(trial => trial.Worst <= least + Alike).OrderBy(trial => trial.Change.Length).ThenBy(trial => trial.Change.Step).ThenBy(trial => trial.Worst).First();
     }
 
     string Tried()

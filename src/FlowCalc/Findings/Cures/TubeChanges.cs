@@ -41,7 +41,8 @@ static class TubeChanges
         var before = run.Tube.Name ?? Wording.Tube(run.Tube, flowCase.Units);
         var words = $"{Wording.Tube(tube, flowCase.Units)} instead of {Wording.Tube(run.Tube, flowCase.Units)} in {Wording.Id(run.Id)}";
         return new LayoutChange(new CureChange($"runs/{run.Id}/tube", before, tube.Name!), words,
-            flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(index, changed) }, run.Length.Meters, doubt);
+            flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(index, changed) }, run.Length.Meters,
+            Math.Abs(tube.Bore.Meters - run.Tube.Bore.Meters), doubt);
     }
 
     static Tube FromCatalogue(CatalogueTube tube, Pressure ambient) => new()
