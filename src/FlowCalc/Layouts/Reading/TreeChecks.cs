@@ -71,7 +71,8 @@ ref struct TreeChecks
 
     readonly void Leave(int index, int from)
     {
-        var (run, point) = (runs[index], points[from]);
+        ref readonly var run = ref runs[index];
+        ref readonly var point = ref points[from];
         var most = MostLeaving(point.Kind);
         if (++leaving[from] > most)
             context.Faults.Add(run.Element, "from", most == 0
@@ -82,7 +83,8 @@ ref struct TreeChecks
 
     readonly void CheckPort(int index, int from)
     {
-        var (run, point) = (runs[index], points[from]);
+        ref readonly var run = ref runs[index];
+        ref readonly var point = ref points[from];
         if (point.Kind is PointKind.Unknown || (point.Kind is PointKind.Tee && point.FedThrough is null)) return;
         if (point.Kind is not PointKind.Tee || point.FedThrough is TeePort.Branch)
         {
@@ -103,7 +105,7 @@ ref struct TreeChecks
     readonly void CheckKinds()
     {
         var (supplies, nozzles, unknown) = (0, 0, 0);
-        foreach (var point in points)
+        foreach (ref readonly var point in points.AsSpan())
         {
             if (point.Kind is PointKind.Unknown) unknown++;
             else if (point.Kind is PointKind.Nozzle) nozzles++;
@@ -116,7 +118,7 @@ ref struct TreeChecks
 
     readonly void CheckPoint(int index)
     {
-        var point = points[index];
+        ref readonly var point = ref points[index];
         if (!isExcused[index] && !hasStrayEnd && feeding[index] < 0 && point.Kind is not (PointKind.Supply or PointKind.Unknown))
             context.Faults.Add(point.Element, $"{Name(index)} is not reached from the supply: no run comes to it, and every point but the supply is fed by exactly one");
         var least = LeastLeaving(point.Kind);
