@@ -8,7 +8,7 @@ namespace FlowCalc.Losses;
 /// Shorter: the jet has no room to fill the bore, so the thick orifice of Idelchik, K_d = 0.5 (1 − b²)^0.75 + τ (1 − b²)^1.375 + (1 − b²)² + f l/d,
 /// with τ between the table's points in straight lines. Both on the head in the fitting's bore; divided by b⁴ for the head in the tube.
 /// Source: I. E. Idelchik, Handbook of Hydraulic Resistance, 3rd ed., ch. 4, thick-edged orifice (from memory). The two forms are of different authors and
-/// differ by the spread between them where they meet, at two bores. ±30 %.
+/// where they meet, at two bores, K differs by the spread between them: within 9 % for b of 0.4 to 0.8, by 0.08 at b = 0.9. ±30 %.
 /// </remarks>
 public static class ReducedBore
 {

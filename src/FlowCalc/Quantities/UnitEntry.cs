@@ -21,7 +21,7 @@ public sealed record UnitEntry(
     public double Factor { get; } = Factor;
 
     // A submultiple such as the millimetre has no exact binary factor but a whole divisor. One division by 1000 is
-    // rounded once; a product with the double nearest to 0.001 is rounded twice, and 7.3 mm would miss 0.0073.
+    // rounded once; a product with the double nearest to 0.001 is rounded twice, and 9 mm would miss 0.009.
     readonly double divisor = WholeDivisor(Factor);
 
     /// <summary>Converts a value in this unit to the SI base unit.</summary>

@@ -153,16 +153,7 @@ static class UnitRows
     {
         string[] spellings = [symbol, .. twins];
         var powers = spellings.SelectMany(s => new[] { s.Replace('2', '²').Replace('3', '³'), s.Replace("2", "^2", StringComparison.Ordinal).Replace("3", "^3", StringComparison.Ordinal) });
-        return new UnitEntry(kind, symbol, [.. spellings.Concat(powers).Distinct().Skip(1)], Whole(factor), 0.0, null);
-    }
-
-    // UnitsNet goes through several operations for some units (a litre a minute is 1/60 × 0.001) and may end a unit in the last
-    // place beside the exact factor. Where the factor or its reciprocal is a whole number, that one is meant.
-    static double Whole(double factor)
-    {
-        var (whole, inverse) = (Math.Round(factor), Math.Round(1.0 / factor));
-        if (Math.Abs(factor - whole) <= 1e-14 * factor) return whole;
-        return Math.Abs(inverse * factor - 1.0) <= 1e-14 ? 1.0 / inverse : factor;
+        return new UnitEntry(kind, symbol, [.. spellings.Concat(powers).Distinct().Skip(1)], factor, 0.0, null);
     }
 
     // UnitsNet's own US gallon per minute goes through a rounded divisor, 6e-15 off; its gallon is exact.

@@ -30,6 +30,19 @@ public sealed class QuantityReaderTests
         Assert.Equal(expected, reading.Si, Math.Abs(expected) * 4e-16);
     }
 
+    [Fact]
+    public void TryRead_gives_whole_submultiples_as_the_nearest_double()
+    {
+        for (var whole = 1; whole <= 5_000; whole++)
+        {
+            Assert.True(QuantityReader.TryRead($"{whole} mm", QuantityKind.Length, out var length, out _));
+            Assert.True(QuantityReader.TryRead($"{whole} L/min", QuantityKind.VolumeFlow, out var flow, out _));
+
+            Assert.Equal((double)(whole / 1000m), length.Si);
+            Assert.Equal(whole / 60_000.0, flow.Si);
+        }
+    }
+
     [Theory]
     [InlineData("12.5bar")]
     [InlineData("  12.5 bar  ")]
