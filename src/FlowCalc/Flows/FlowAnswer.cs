@@ -50,7 +50,7 @@ internal static class FlowAnswer
             if (j % 4096 == 0) cancellationToken.ThrowIfCancellationRequested();
             fromSupply[j] = j == 0 ? parts[0] : fromSupply[network.Parent[j]] + parts[j];
             var pressure = reservoir - fromSupply[j].Total;
-            worst = Math.Max(worst, Math.Abs(pressure - state.Potential[j]));
+            worst = Math.Max(worst, Math.Abs(pressure - path.Pressure(state.Potential[j])));
             pressures[compiled.Points[j]] = Pressure.FromPascals(pressure);
             if (j > 0)
             {

@@ -25,7 +25,7 @@ public static class SteadyFlow
         var state = new SteadyState(compiled.Network);
         var throttled = 0.0;
         var report = SteadySolver.Solve(state, path, drive.Reservoir, cancellationToken);
-        if (drive.SetPressure is { } set && report.Converged && state.Potential[0] > set)
+        if (drive.SetPressure is { } set && report.Converged && path.Pressure(state.Potential[0]) > set)
         {
             // The open outlet would deliver more than the regulator lets through: it throttles, and holds its set pressure.
             throttled = drive.Reservoir - set;

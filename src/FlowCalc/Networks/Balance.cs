@@ -1,29 +1,20 @@
 namespace FlowCalc.Networks;
 
-/// <summary>Brings an answer into exact balance along runs and at points, and measures what is left at the nozzles.</summary>
+/// <summary>Brings the flows of an answer into exact balance at every point, and measures what is left along runs and at nozzles.</summary>
 internal static class Balance
 {
-    /// <summary>
-    /// Sums the flows from the leaves up and takes the losses from the root down, so that all that is left over shows at the nozzles.
-    /// </summary>
+    /// <summary>Sums the flows from the leaves up and holds every run and nozzle against its own law.</summary>
     /// <typeparam name="TPath">Kind of fluid.</typeparam>
-    /// <param name="state">State after a step; flows, losses and potentials are overwritten.</param>
+    /// <param name="state">State after a step; flows and losses are overwritten, and the potentials of points where nothing flows.</param>
     /// <param name="path">The fluid.</param>
     /// <param name="reservoir">Potential of the reservoir, Pa.</param>
-    /// <returns>Largest mismatch of a nozzle's flow with the tangent of its law, relative to the total flow; and that of its pressure, Pa.</returns>
-    public static (double Mass, double Pressure) Settle<TPath>(SteadyState state, TPath path, double reservoir) where TPath : struct, IExpansionPath
+    /// <returns>What is left.</returns>
+    public static Mismatch Settle<TPath>(SteadyState state, TPath path, double reservoir) where TPath : struct, IExpansionPath
     {
         SumFlows(state);
         LossSweep.Fill(state, path.Viscosity, path.ReferenceDensity);
-        var network = state.Network;
-        var (parent, rise, loss, potential) = (network.Parent, network.Rise, state.Loss, state.Potential);
-        for (var j = 0; j < potential.Length; j++)
-        {
-            var above = j == 0 ? reservoir : potential[parent[j]];
-            var weight = rise[j] == 0 ? 0 : rise[j] * path.Weight(0.5 * (above + potential[j]));
-            potential[j] = above - loss[j] - weight;
-        }
-        return Mismatch(state, path);
+        var (pressure, relative) = RunMismatch(state, path, reservoir);
+        return new(NozzleMismatch(state, path), pressure, relative);
     }
 
     static void SumFlows(SteadyState state)
@@ -42,22 +33,36 @@ internal static class Balance
         }
     }
 
-    static (double Mass, double Pressure) Mismatch<TPath>(SteadyState state, TPath path) where TPath : struct, IExpansionPath
+    static (double Pressure, double Relative) RunMismatch<TPath>(SteadyState state, TPath path, double reservoir) where TPath : struct, IExpansionPath
     {
         var network = state.Network;
-        double mass = 0, pressure = 0;
+        var (parent, rise, loss, potential, lines) = (network.Parent, network.Rise, state.Loss, state.Potential, state.Lines);
+        double most = 0, highest = Math.Abs(reservoir);
+        for (var j = 0; j < potential.Length; j++)
+        {
+            var above = j == 0 ? reservoir : potential[parent[j]];
+            var isStill = double.IsNaN(lines[j].V);
+            if (isStill) potential[j] = above - rise[j] * path.Weight(above);
+            var expected = above - loss[j] - rise[j] * path.Weight(0.5 * (above + potential[j]));
+            if (isStill) potential[j] = expected;
+            else most = Larger(most, Math.Abs(expected - potential[j]));
+            highest = Math.Max(highest, Math.Abs(potential[j]));
+        }
+        return (most, most == 0 ? 0 : most / highest);
+    }
+
+    static double NozzleMismatch<TPath>(SteadyState state, TPath path) where TPath : struct, IExpansionPath
+    {
+        var network = state.Network;
+        double most = 0;
         for (var i = 0; i < network.Nozzles.Length; i++)
         {
             if (state.IsClosed[i]) continue;
             var point = network.Nozzles[i];
-            var (potential, flow) = (state.Potential[point], state.Flow[point]);
-            var tangent = path.Nozzle(potential, flow, network.NozzleArea[i]);
-            var rest = Math.Abs(tangent.G * potential - tangent.R - tangent.T * flow);
-            pressure = Larger(pressure, rest / tangent.G);
-            mass = Larger(mass, rest / tangent.T);
+            var tangent = path.Nozzle(state.Potential[point], state.Flow[point], network.NozzleArea[i]);
+            most = Larger(most, Math.Abs(tangent.G * state.Potential[point] - tangent.R - tangent.T * state.Flow[point]) / tangent.T);
         }
-        var total = Math.Abs(state.Flow[0]);
-        return (mass == 0 ? 0 : mass / total, pressure);
+        return most == 0 ? 0 : most / Math.Abs(state.Flow[0]);
     }
 
     // Unlike Math.Max in a chain of comparisons, a NaN stays.

@@ -33,7 +33,7 @@ internal static class BendKernel
         Vector<double> t7 = t3 * t3 * t, l7 = l3 * l3 * l;
         var sum = t7 * t + l7 * l;
         var mean = Vector.SquareRoot(Vector.SquareRoot(Vector.SquareRoot(sum)));
-        group = larger * mean;
+        group = larger * mean * (flowReynolds / reynolds); // linear below the floor, as creeping flow is
         slope = mean / sum * (t7 * turbulentSlope + l7 * laminarSlope);
     }
 

@@ -5,8 +5,8 @@ namespace FlowCalc.Networks;
 /// </summary>
 /// <remarks>
 /// The momentum balance of a run is Ψ(p1) − Ψ(p2) = loss(m) / ρ0 + weight, with the potential Ψ(p) = ∫ρ dp / ρ0. The solver's unknown is Ψ
-/// itself: every tube is then linear in it, for liquid and gas alike, and dividing by the reference density ρ0 makes it the pressure for a
-/// liquid. Implemented by structs, so that the solver is compiled anew, and inlined, for each path.
+/// itself: every tube is then linear in it, for liquid and gas alike, and dividing by the reference density ρ0 makes it a pressure for a
+/// liquid. Its zero may be anywhere; near the surroundings' pressure small flows keep most digits. Implemented by structs, so that the solver is compiled anew, and inlined, for each path.
 /// </remarks>
 internal interface IExpansionPath
 {

@@ -1,6 +1,6 @@
 namespace FlowCalc.Networks;
 
-/// <summary>A liquid of constant density: its potential is its pressure.</summary>
+/// <summary>A liquid of constant density: its potential is its gauge pressure, so that a nozzle near the end of its pressure keeps its digits.</summary>
 /// <param name="density">Density, kg/m³, over 0.</param>
 /// <param name="viscosity">Dynamic viscosity, Pa·s, over 0.</param>
 /// <param name="ambientPressure">Absolute pressure outside the nozzles, Pa.</param>
@@ -8,8 +8,8 @@ internal readonly struct LiquidPath(double density, double viscosity, double amb
 {
     const double StandardGravity = 9.80665;
 
-    // kg/(s·m²), about a millimetre a second: below, the tangent keeps this flow's slope, since the square law has none at rest.
-    const double LeastFlux = 1;
+    // kg/(s·m²), a nanometre a second of water: below, the tangent keeps this flow's slope, since the square law has none at rest.
+    const double LeastFlux = 1e-6;
 
     /// <inheritdoc/>
     public double ReferenceDensity => density;
@@ -18,13 +18,13 @@ internal readonly struct LiquidPath(double density, double viscosity, double amb
     public double Viscosity => viscosity;
 
     /// <inheritdoc/>
-    public double AmbientPotential => ambientPressure;
+    public double AmbientPotential => 0;
 
     /// <inheritdoc/>
-    public double Potential(double pressure) => pressure;
+    public double Potential(double pressure) => pressure - ambientPressure;
 
     /// <inheritdoc/>
-    public double Pressure(double potential) => potential;
+    public double Pressure(double potential) => potential + ambientPressure;
 
     /// <inheritdoc/>
     public double Weight(double potential) => density * StandardGravity;
@@ -36,6 +36,6 @@ internal readonly struct LiquidPath(double density, double viscosity, double amb
         var c = 1 / (2 * density * area * area);
         var size = Math.Abs(flow);
         var slope = 2 * c * Math.Max(size, LeastFlux * area);
-        return new(1, slope, ambientPressure + (c * size - slope) * flow);
+        return new(1, slope, (c * size - slope) * flow);
     }
 }

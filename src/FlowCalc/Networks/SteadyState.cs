@@ -32,7 +32,7 @@ internal sealed class SteadyState
     /// <summary>Mass flow of each run, kg/s, padded.</summary>
     public double[] Flow { get; }
 
-    /// <summary>Potential at each point, Pa (for a liquid its absolute total pressure): at the end of the run that feeds it.</summary>
+    /// <summary>Potential at each point, Pa (for a liquid its total gauge pressure): at the end of the run that feeds it.</summary>
     public double[] Potential { get; }
 
     /// <summary>True for a nozzle that no flow leaves, since height alone puts it under the surroundings.</summary>

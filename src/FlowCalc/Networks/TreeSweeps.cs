@@ -40,32 +40,33 @@ internal static class TreeSweeps
     /// <param name="reservoir">Potential of the reservoir, Pa.</param>
     /// <param name="damping">Part of the step to take, over 0 to 1.</param>
     /// <returns>Largest change of a flow, relative to itself and a millionth of the total flow.</returns>
+    /// <remarks>
+    /// A potential comes from the subtree below, not from the one above less a loss: behind a long way it would be the small difference of
+    /// large numbers, and its rounding would move the flows there.
+    /// </remarks>
     public static double Spread(SteadyState state, double reservoir, double damping)
     {
-        var network = state.Network;
-        var count = network.Count;
-        ReadOnlySpan<int> parents = network.Parent.AsSpan(0, count);
-        ReadOnlySpan<double> slopes = state.Slope.AsSpan(0, count), crosses = state.Cross.AsSpan(0, count);
+        var count = state.Network.Count;
+        ReadOnlySpan<int> parents = state.Network.Parent.AsSpan(0, count);
         ReadOnlySpan<RunLine> lines = state.Lines.AsSpan(0, count);
         var flows = state.Flow.AsSpan(0, count);
         var potentials = state.Potential.AsSpan(0, count);
-        var root = lines[0];
-        var total = flows[0] + damping * (root.G * reservoir - root.B - flows[0]);
-        var floor = 1e-6 * Math.Abs(total) + double.Epsilon;
-        var change = Math.Abs(total - flows[0]) / (Math.Abs(total) + floor);
-        flows[0] = total;
-        potentials[0] = reservoir - slopes[0] * total + root.E;
-        for (var j = 1; j < count; j++)
+        double change = 0, floor = double.Epsilon;
+        for (var j = 0; j < count; j++)
         {
             var above = parents[j];
+            var (potentialAbove, flowAbove) = j == 0 ? (reservoir, 0) : (potentials[above], flows[above]);
             var line = lines[j];
             var old = flows[j];
-            var flow = old + damping * (line.G * potentials[above] - line.B - line.C * flows[above] - old);
+            var flow = line.G * potentialAbove - line.B - line.C * flowAbove;
+            if (damping < 1) flow = old + damping * (flow - old);
             flows[j] = flow;
-            potentials[j] = potentials[above] - slopes[j] * flow - crosses[j] * flows[above] + line.E;
-            // The comparison lets a NaN through to the caller.
+            potentials[j] = double.IsNaN(line.V) ? potentialAbove : line.U * flow + line.V;
+            if (j == 0) floor += 1e-6 * Math.Abs(flow);
             var moved = Math.Abs(flow - old);
-            if (!(moved <= change * (Math.Abs(flow) + floor))) change = moved / (Math.Abs(flow) + floor);
+            var size = Math.Abs(flow) + floor;
+            // The comparison lets a NaN through to the caller.
+            if (!(moved <= change * size)) change = moved / size;
         }
         return change;
     }
@@ -74,9 +75,14 @@ internal static class TreeSweeps
     {
         var (g, t, r) = (below.G, below.T, below.R);
         below = SubtreeSum.Empty;
-        var pivot = 1 / (t + g * slope);
-        var line = g * pivot;
-        return new(line, (r - g * e) * pivot, line * cross, e);
+        if (g == 0) return new(0, r / t, 0, 0, double.NaN);
+        // One division for 1 / (t + g·slope) and for 1 / g.
+        var pivot = t + g * slope;
+        var inverse = 1 / (g * pivot);
+        var perPivot = g * inverse;
+        var perG = pivot * inverse;
+        var line = g * perPivot;
+        return new(line, (r - g * e) * perPivot, line * cross, t * perG, r * perG);
     }
 
     static void NozzleLines<TPath>(SteadyState state, TPath path) where TPath : struct, IExpansionPath

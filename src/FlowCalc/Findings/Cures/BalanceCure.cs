@@ -1,12 +1,15 @@
+using FlowCalc.Flows;
 using FlowCalc.Quantities;
 
 namespace FlowCalc.Findings.Cures;
 
 /// <summary>The change that evens out the shares, as each finding tells it.</summary>
-/// <param name="flowCase">The layout as it is.</param>
+/// <param name="flowCase">The layout as it is, with something wanted of a nozzle.</param>
 /// <param name="best">The change that was tried.</param>
 sealed class BalanceCure(FlowCase flowCase, Trial best)
 {
+    readonly int worstBefore = Imbalance.Worst(flowCase.Flow).Nozzle;
+
     /// <summary>The cure as it is for one nozzle, by its place among the flow's nozzles.</summary>
     public Cure? OfNozzle(int nozzle)
     {
@@ -21,16 +24,15 @@ sealed class BalanceCure(FlowCase flowCase, Trial best)
     // The change is the best for the layout as a whole; a nozzle that it moves further from its share has no cure in it.
     Cure? Told(string subject, double? before, double? after) =>
         before is not { } from || after is not { } to || Math.Abs(to) >= Math.Abs(from) ? null
-            : new Cure($"{Start()}, {subject} goes from {Wording.Signed(from)} to {Wording.Signed(to)} of its wanted share; {Rest()}.",
+            : new Cure($"With {best.Change.Words}, the deviation of {subject} goes from {Wording.Signed(from)} to {Wording.Signed(to)}, {Rest()}.",
                 [best.Change.Change], new Measure(from, null), new Measure(to, null));
-
-    string Start() => $"With {best.Change.Words}";
 
     string Rest()
     {
-        var (before, _) = Imbalance.Worst(flowCase.Flow);
-        var worst = best.Flow.Nozzles[best.WorstNozzle];
-        var doubt = best.Change.Doubt is { } why ? $", but {why}" : "";
-        return $"the worst nozzle is then {Wording.Id(flowCase.PointId(worst.Point))} at {Wording.Signed(worst.Deviation ?? 0)}, where it is {Wording.Percent(before)} off as the layout stands{doubt}";
+        var (before, nozzle) = (flowCase.Flow.Nozzles[worstBefore], best.Flow.Nozzles[best.WorstNozzle]);
+        var doubt = best.Change.Doubt is { } why ? $"; but {why}" : "";
+        return $"and the worst nozzle is then {Named(nozzle)} instead of {Named(before)}{doubt}";
     }
+
+    string Named(NozzleFlow nozzle) => $"{Wording.Id(flowCase.PointId(nozzle.Point))} at {Wording.Signed(nozzle.Deviation ?? 0)}";
 }

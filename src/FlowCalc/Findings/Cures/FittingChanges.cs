@@ -18,7 +18,7 @@ static class FittingChanges
             yield return new LayoutChange(
                 new CureChange($"runs/{run.Id}/fittings/{fitting.ToString(CultureInfo.InvariantCulture)}/bore", Wording.Of(bore, flowCase.Units), Wording.Of(run.Tube.Bore, flowCase.Units)),
                 $"{name} in {Wording.Id(run.Id)} as wide as its tube ({Wording.Of(run.Tube.Bore, flowCase.Units)} instead of {Wording.Of(bore, flowCase.Units)})",
-                flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(index, opened) }, 0, null);
+                flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(index, opened) }, 0, 0, null);
         }
     }
 }

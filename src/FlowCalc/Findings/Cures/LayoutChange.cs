@@ -7,5 +7,6 @@ namespace FlowCalc.Findings.Cures;
 /// <param name="Words">The change in words, such as <c>feed instead of drop in R11</c>.</param>
 /// <param name="Changed">The layout with it.</param>
 /// <param name="Length">Tube to replace, m; 0 where only a part is exchanged.</param>
+/// <param name="Step">Change of bore, m, without sign; 0 where no tube is exchanged.</param>
 /// <param name="Doubt">Why it may not be buildable as it stands; null for no doubt.</param>
-sealed record LayoutChange(CureChange Change, string Words, Layout Changed, double Length, string? Doubt);
+sealed record LayoutChange(CureChange Change, string Words, Layout Changed, double Length, double Step, string? Doubt);

@@ -23,7 +23,7 @@ static class NozzleChanges
             var before = nozzle.Type ?? $"K {Wording.Of(nozzle.KFactor, QuantityKind.KFactor, flowCase.Units)}";
             yield return new LayoutChange(new CureChange($"points/{nozzle.Id}/nozzle", before, type.Type!),
                 $"{Wording.Id(type.Type!)} instead of {Wording.Id(before)} at {Wording.Id(nozzle.Id)}",
-                flowCase.Layout with { Points = flowCase.Layout.Points.SetItem(point, changed) }, 0, null);
+                flowCase.Layout with { Points = flowCase.Layout.Points.SetItem(point, changed) }, 0, 0, null);
         }
     }
 }

@@ -12,6 +12,6 @@ static class TeeChanges
         var point = flowCase.Layout.Runs[run].From;
         return flowCase.Layout.Points[point] is not Tee { Body: TeeBody.Threaded } tee ? null
             : new LayoutChange(new CureChange($"points/{tee.Id}/body", "threaded", "smooth"), $"a smooth tee instead of a threaded one at {Wording.Id(tee.Id)}",
-                flowCase.Layout with { Points = flowCase.Layout.Points.SetItem(point, tee with { Body = TeeBody.Smooth }) }, 0, null);
+                flowCase.Layout with { Points = flowCase.Layout.Points.SetItem(point, tee with { Body = TeeBody.Smooth }) }, 0, 0, null);
     }
 }
