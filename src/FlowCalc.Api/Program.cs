@@ -1,2 +1,26 @@
-var app = WebApplication.CreateBuilder(args).Build();
+using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Documentation;
+using FlowCalc.Api.Faults;
+using FlowCalc.Api.Flow;
+using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Startup;
+
+var builder = WebApplication.CreateBuilder(args);
+builder.AddLimits();
+builder.AddServer();
+builder.AddFaults();
+builder.AddContract();
+builder.AddDemo();
+
+var app = builder.Build();
+app.UseSafeHeaders();
+app.UseFaults();
+app.UseRouting();
+app.UseRateLimiter();
+app.MapFlow();
+app.MapAgents();
+app.MapStock();
+app.MapExamples();
+app.MapContract();
+app.MapHealth();
 app.Run();

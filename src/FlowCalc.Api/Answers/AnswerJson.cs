@@ -1,0 +1,19 @@
+using System.Text.Json.Serialization;
+using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Faults;
+using FlowCalc.Api.Flow;
+using FlowCalc.Api.Hosting;
+
+namespace FlowCalc.Api.Answers;
+
+/// <summary>Serialization of every answer, generated at build so that writing neither reflects nor allocates much.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, GenerationMode = JsonSourceGenerationMode.Serialization)]
+[JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(FlowAnswer))]
+[JsonSerializable(typeof(AgentsAnswer))]
+[JsonSerializable(typeof(AgentDetailAnswer))]
+[JsonSerializable(typeof(TubesAnswer))]
+[JsonSerializable(typeof(FittingsAnswer))]
+[JsonSerializable(typeof(ExamplesAnswer))]
+[JsonSerializable(typeof(HealthAnswer))]
+internal sealed partial class AnswerJson : JsonSerializerContext;

@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+using FlowCalc.Api.Answers;
+
+namespace FlowCalc.Api.Catalogue;
+
+/// <summary>A liquid that a layout may name by its id alone.</summary>
+/// <param name="Id">Id, as <c>agent</c> names it in a layout document.</param>
+/// <param name="Title">Name for people.</param>
+/// <param name="FreezingPoint">Temperature at which the first ice forms; null where it is not known.</param>
+/// <param name="Temperatures">The temperatures that its data reach.</param>
+/// <param name="Note">What to know before relying on the figures; null for nothing.</param>
+/// <param name="Sources">Keys of its sources.</param>
+public sealed record AgentAnswer(string Id, string Title, Quantity? FreezingPoint, TemperatureRange Temperatures, string? Note, ImmutableArray<string> Sources);

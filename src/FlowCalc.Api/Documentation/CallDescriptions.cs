@@ -1,0 +1,112 @@
+using System.Text.Json.Nodes;
+using FlowCalc.Api.Faults;
+using FlowCalc.Api.Flow;
+using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Requests;
+using Microsoft.OpenApi;
+
+namespace FlowCalc.Api.Documentation;
+
+/// <summary>What the contract says of each call beyond its name and its summary.</summary>
+internal static class CallDescriptions
+{
+    const string Json = "application/json", ProblemJson = ProblemWriter.ContentType;
+
+    /// <summary>Describes <c>POST /v1/flow</c>.</summary>
+    public static void DescribeFlow(this RouteHandlerBuilder call) => call
+        .Produces<FlowAnswer>(200, Json)
+        .ProducesFaults(400, 413, 415, 422, 429)
+        .AddOpenApiOperationTransformer((operation, context, _) =>
+        {
+            var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
+            operation.Description = FormattableString.Invariant(
+                $"""
+                Takes a layout document and answers one instant of it: pressure, flow and share at every nozzle and every run, where the pressure is lost, and what there is to say about it. A bottle is taken at its pressure at `temperature`.
+
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when the body has arrived. The answer replaces neither the maker's instructions nor the rules that apply, licensed practice or a discharge test.
+                """);
+            operation.RequestBody = new OpenApiRequestBody
+            {
+                Description = "A layout document, UTF-8, whose JSON Schema is also at `/v1/layout-schema`. Unknown fields and repeated names are faults.",
+                Required = true,
+                Content = new Dictionary<string, OpenApiMediaType> { [Json] = new() { Example = ContractExamples.Demo() } },
+            };
+            AddUnits(operation);
+            SetExample(operation, "200", Json, ContractExamples.Answer("flow"), "The steady flow.");
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes a call that reads the catalogue.</summary>
+    public static void DescribeRead<TAnswer>(this RouteHandlerBuilder call, bool takesUnits, PathParameter? named = null) => call
+        .Produces<TAnswer>(200, Json)
+        .ProducesFaults(named is null ? [422, 429] : [404, 422, 429])
+        .AddOpenApiOperationTransformer((operation, _, _) =>
+        {
+            if (takesUnits)
+                AddUnits(operation);
+            if (named is not null && operation.Parameters?.FirstOrDefault(known => known.Name == named.Name) is OpenApiParameter parameter)
+                (parameter.Description, parameter.Example) = (named.Description, named.Example);
+            var example = typeof(TAnswer) == typeof(LayoutDocument) ? ContractExamples.Demo() : ContractExamples.Answer(operation.OperationId!.ToLowerInvariant());
+            SetExample(operation, "200", Json, example, "What was asked for.");
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes <c>GET /v1/layout-schema</c>.</summary>
+    public static void DescribeSchema(this RouteHandlerBuilder call) => call
+        .Produces<object>(200, "application/schema+json")
+        .ProducesFaults(422, 429)
+        .AddOpenApiOperationTransformer((operation, _, _) =>
+        {
+            SetExample(operation, "200", "application/schema+json", new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["type"] = "object" }, "The schema; the example shows its first lines.");
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes a call on the health of the service.</summary>
+    public static void DescribeHealth(this RouteHandlerBuilder call, string status, bool canFail)
+    {
+        call.Produces<HealthAnswer>(200, Json);
+        if (canFail)
+            call.Produces<HealthAnswer>(503, Json);
+        call.AddOpenApiOperationTransformer((operation, _, _) =>
+        {
+            SetExample(operation, "200", Json, new JsonObject { ["status"] = status }, "It is.");
+            SetExample(operation, "503", Json, new JsonObject { ["status"] = "starting" }, "Not yet.");
+            return Task.CompletedTask;
+        });
+    }
+
+    static RouteHandlerBuilder ProducesFaults(this RouteHandlerBuilder call, params int[] statuses)
+    {
+        foreach (var status in statuses)
+            call.Produces<Problem>(status, ProblemJson);
+        return call.AddOpenApiOperationTransformer((operation, context, _) =>
+        {
+            var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
+            foreach (var status in statuses)
+                FaultExamples.Show(operation, status, limits);
+            return Task.CompletedTask;
+        });
+    }
+
+    static void AddUnits(OpenApiOperation operation)
+    {
+        operation.Parameters ??= [];
+        operation.Parameters.Add(new OpenApiParameter
+        {
+            Name = QueryUnits.Name,
+            In = ParameterLocation.Query,
+            Description = "The units of the answer: `metric` (bar, L/min, kg/s, m, °C), `us` (psi, US gal/min, lb/s, ft, °F) or `si` (Pa, m3/s, kg/s, m, K).",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = ["metric", "us", "si"], Default = "metric" },
+            Example = "metric",
+        });
+    }
+
+    static void SetExample(OpenApiOperation operation, string status, string contentType, JsonNode? example, string description)
+    {
+        if (operation.Responses?.GetValueOrDefault(status) is not OpenApiResponse response)
+            return;
+        response.Description = description;
+        if (response.Content?.TryGetValue(contentType, out var media) == true)
+            media.Example = example;
+    }
+}

@@ -1,0 +1,89 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using FlowCalc.Api.Answers;
+using FlowCalc.Api.Faults;
+using FlowCalc.Layouts;
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
+
+namespace FlowCalc.Api.Documentation;
+
+/// <summary>The contract as text, made once: what the framework finds in the code, with the layout's own schema put in.</summary>
+internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenApiDocumentProvider provider)
+{
+    public const string Name = "v1";
+
+    const string Components = "#/components/schemas/", Definitions = "#/$defs/", Layout = nameof(LayoutDocument);
+
+    static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    readonly Lazy<Task<ReadOnlyMemory<byte>>> utf8 = new(() => WriteAsync(provider));
+
+    /// <summary>The document, UTF-8.</summary>
+    public Task<ReadOnlyMemory<byte>> Utf8 => utf8.Value;
+
+    static async Task<ReadOnlyMemory<byte>> WriteAsync(IOpenApiDocumentProvider provider)
+    {
+        var document = await provider.GetOpenApiDocumentAsync();
+        var contract = JsonNode.Parse(await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1))!.AsObject();
+        var schemas = contract["components"]!["schemas"]!.AsObject();
+        RequireEveryField(schemas);
+        DescribeQuantity(schemas);
+        PutLayoutSchema(contract);
+        return Encoding.UTF8.GetBytes(contract.ToJsonString(Readable) + "\n");
+    }
+
+    // An answer holds every field, null where there is nothing to say; only a problem leaves its errors out.
+    static void RequireEveryField(JsonObject schemas)
+    {
+        foreach (var (name, schema) in schemas)
+            if (schema!["properties"] is JsonObject fields)
+                schema["required"] = new JsonArray([.. fields.Select(field => field.Key).Where(field => (name, field) is not (nameof(Problem), "errors")).Select(field => JsonValue.Create(field))]);
+    }
+
+    // The framework meets this type first as a nullable one, and then finds no description.
+    static void DescribeQuantity(JsonObject schemas)
+    {
+        var quantity = schemas[nameof(Quantity)]!;
+        quantity["description"] = "A value with its unit. Pressures are gauge. The unit of a plain number such as a ratio is `1`.";
+        quantity["properties"]!["value"]!["description"] = "The value in full, never rounded.";
+        quantity["properties"]!["unit"]!["description"] = "The unit's symbol.";
+    }
+
+    // Tools look for schemas among the components, so the definitions of the layout's schema become components too.
+    static void PutLayoutSchema(JsonObject contract)
+    {
+        var schemas = contract["components"]!["schemas"]!.AsObject();
+        var layout = JsonNode.Parse(LayoutSchema.Utf8.Span)!.AsObject();
+        var definitions = layout["$defs"]?.AsObject() ?? [];
+        layout.Remove("$defs");
+        layout.Remove("$schema");
+        layout.Remove("$id");
+        Redirect(layout);
+        schemas[Layout] = layout;
+        foreach (var (name, definition) in definitions)
+        {
+            var moved = definition!.DeepClone();
+            Redirect(moved);
+            schemas[ComponentOf(name)] = moved;
+        }
+        contract["paths"]!["/v1/flow"]!["post"]!["requestBody"]!["content"]!["application/json"]!["schema"] = new JsonObject { ["$ref"] = Components + Layout };
+    }
+
+    static void Redirect(JsonNode? node)
+    {
+        if (node is JsonArray items)
+            foreach (var item in items)
+                Redirect(item);
+        if (node is not JsonObject fields)
+            return;
+        if (fields["$ref"] is JsonValue value && value.GetValue<string>() is var target)
+            fields["$ref"] = target.StartsWith(Definitions, StringComparison.Ordinal) ? Components + ComponentOf(target[Definitions.Length..]) : Components + Layout;
+        foreach (var (_, field) in fields)
+            Redirect(field);
+    }
+
+    static string ComponentOf(string definition) => "Layout." + definition;
+}

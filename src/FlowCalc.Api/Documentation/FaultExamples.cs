@@ -1,0 +1,70 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using FlowCalc.Api.Answers;
+using FlowCalc.Api.Faults;
+using FlowCalc.Api.Hosting;
+using FlowCalc.Layouts;
+using Microsoft.OpenApi;
+
+namespace FlowCalc.Api.Documentation;
+
+/// <summary>The faults that the contract shows, made by the code that makes the real ones.</summary>
+internal static class FaultExamples
+{
+    /// <summary>Describes one fault of a call, with an example of each kind of it.</summary>
+    public static void Show(OpenApiOperation operation, int status, ServiceLimits limits)
+    {
+        if (operation.Responses?.GetValueOrDefault(Key(status)) is not OpenApiResponse response
+            || response.Content?.TryGetValue(ProblemWriter.ContentType, out var media) != true)
+            return;
+        response.Description = Description(status);
+        media!.Examples = Of(status, operation.OperationId == "Flow", limits).ToDictionary(
+            example => example.Name,
+            IOpenApiExample (example) => new OpenApiExample { Summary = example.Summary, Value = Node(example.Problem) });
+        if (status == StatusCodes.Status429TooManyRequests)
+            response.Headers = new Dictionary<string, IOpenApiHeader>
+            {
+                ["Retry-After"] = new OpenApiHeader { Description = "Seconds to wait before the next try.", Schema = new OpenApiSchema { Type = JsonSchemaType.Integer } },
+            };
+    }
+
+    static IEnumerable<(string Name, string Summary, Problem Problem)> Of(int status, bool takesLayout, ServiceLimits limits)
+    {
+        var units = ("query", "A query that does not fit", Problems.Query("units", "\"imperial\" is no system of units; those that fit are metric, us and si."));
+        return status switch
+        {
+            400 => [
+                ("not-json", "Not JSON", Problems.NotJson("'}' is an invalid start of a value. (line 3, byte 14)")),
+                ("empty", "An empty body", Problems.EmptyBody()),
+                ("not-utf-8", "Not UTF-8", Problems.NotUtf8(120))],
+            404 => [("none", "Nothing of that name", Problems.Of(404, "There is no agent \"watre\"; GET /v1/agents lists those that there are."))],
+            413 => [("too-large", "A body over the limit", Problems.TooLarge(limits))],
+            415 => [("wrong-type", "A content type that is not JSON", Problems.WrongType("text/plain"))],
+            422 when takesLayout => [
+                ("layout", "A layout that makes no sense, every fault at once", Problems.Layout([
+                    new LayoutFault("/supply/pressure", "\"12\" has no unit; those that fit are bar, psi, kPa and others."),
+                    new LayoutFault("/runs/3/to", "There is no point \"T-caab\".")])),
+                ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.FlowTime)),
+                units],
+            422 => [units],
+            429 => [("too-often", "Too many requests", Problems.TooOften(limits))],
+            _ => [],
+        };
+    }
+
+    static string Description(int status) => status switch
+    {
+        400 => "The body is not JSON in UTF-8.",
+        404 => "There is nothing of that name.",
+        413 => "The body is too large.",
+        415 => "The body does not say that it is JSON.",
+        422 => "The request was read, but makes no sense or has no answer; `errors` says where and why.",
+        429 => "The service is busy, or too many requests came from one address.",
+        _ => "A fault.",
+    };
+
+    static string Key(int status) => status.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    static JsonNode Node(Problem problem) => JsonNode.Parse(JsonSerializer.SerializeToUtf8Bytes(problem, AnswerJson.Default.Problem))!;
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FlowCalc.Api.Hosting;
+using FlowCalc.Layouts;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace FlowCalc.Api.Faults;
+
+/// <summary>Every fault that the service states, in one place.</summary>
+internal static class Problems
+{
+    /// <summary>A problem that the status says all about.</summary>
+    public static Problem Of(int status, string detail, IReadOnlyDictionary<string, string[]>? errors = null) =>
+        new("about:blank", ReasonPhrases.GetReasonPhrase(status) is { Length: > 0 } title ? title : "Error", status, detail, errors);
+
+    public static Problem EmptyBody() => Of(400, "The body is empty; it should be a layout document in JSON. GET /v1/examples lists examples, GET /v1/layout-schema describes it.");
+
+    public static Problem NotJson(string why) => Of(400, "The body is not JSON: " + why);
+
+    public static Problem NotUtf8(int offset) => Of(400, Invariant($"The body is not UTF-8 text: the byte at offset {offset} does not belong to a character."));
+
+    public static Problem TooLarge(ServiceLimits limits) => Of(413, Invariant($"The body is larger than {limits.BodyBytes} bytes, the most that this service takes."));
+
+    public static Problem WrongType(string? read) =>
+        Of(415, $"The content type is {(string.IsNullOrEmpty(read) ? "missing" : $"\"{Shortened(read)}\"")}; send application/json, or a type that ends in +json, in UTF-8.");
+
+    public static Problem Encoded(string read) => Of(415, $"The body is encoded as \"{Shortened(read)}\"; send it as it is, without a content encoding.");
+
+    public static Problem Query(string name, string message) =>
+        Of(422, "The query does not fit this call.", new Dictionary<string, string[]> { ["?" + Shortened(name)] = [message] });
+
+    public static Problem NoSuch(string what, string id, string where) => Of(404, $"There is no {what} \"{Shortened(id)}\"; GET {where} lists those that there are.");
+
+    public static Problem Layout(ImmutableArray<LayoutFault> faults)
+    {
+        var errors = new Dictionary<string, string[]>(StringComparer.Ordinal);
+        foreach (var fault in faults.GroupBy(fault => fault.Pointer, fault => fault.Message, StringComparer.Ordinal))
+            errors[fault.Key] = [.. fault];
+        return Of(422, faults.Length == 1 ? "One thing in the layout makes no sense." : Invariant($"{faults.Length} things in the layout make no sense."), errors);
+    }
+
+    public static Problem NoAnswer(string why) =>
+        Of(422, "The layout was understood, but its flow was not found.", new Dictionary<string, string[]> { [""] = [why] });
+
+    public static Problem TooSlow(TimeSpan limit) =>
+        Of(422, "The layout takes too long to answer.", new Dictionary<string, string[]>
+        {
+            [""] = [Invariant($"The answer was not ready within {limit.TotalSeconds} s, the longest that this call may take. A layout with fewer points takes less.")],
+        });
+
+    public static Problem Busy(ServiceLimits limits) =>
+        Of(429, Invariant($"The service is busy: {limits.Workers} requests are worked on and {limits.Waiting} wait. Try again after the time in Retry-After, in seconds."));
+
+    public static Problem TooOften(ServiceLimits limits) =>
+        Of(429, Invariant($"More than {limits.RequestsPerMinute} requests a minute came from this address. Try again after the time in Retry-After, in seconds."));
+
+    /// <summary>What a status says that was set without a body, by routing for one.</summary>
+    public static Problem Bare(int status, HttpContext context) => status switch
+    {
+        404 => Of(404, "There is nothing at this path; /openapi/v1.json lists the calls, /docs shows them."),
+        405 => Of(405, $"This path does not take {Shortened(context.Request.Method)}; it takes {context.Response.Headers.Allow}."),
+        500 => Of(500, "Something went wrong inside the service. The request was not answered; nothing was kept."),
+        _ => Of(status, "The request was not answered."),
+    };
+
+    static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>A text of the caller for a message, at most 80 characters of it.</summary>
+    public static string Shortened(string text) => text.Length <= 80 ? text : string.Concat(text.AsSpan(0, 80), "…");
+}

@@ -1,0 +1,62 @@
+using System.Globalization;
+using System.Net;
+using System.Threading.RateLimiting;
+using FlowCalc.Api.Faults;
+using Microsoft.AspNetCore.RateLimiting;
+using Microsoft.Extensions.Options;
+
+namespace FlowCalc.Api.Hosting;
+
+/// <summary>Keeps the work of the service within <see cref="ServiceLimits"/>.</summary>
+internal static class LimitSetup
+{
+    /// <summary>Name of the policy of every endpoint that computes.</summary>
+    public const string Work = "work";
+
+    /// <summary>Reads and checks the limits, and sets up the two queues: work at once, and requests a minute from one address.</summary>
+    public static void AddLimits(this WebApplicationBuilder builder)
+    {
+        builder.Services.AddOptions<ServiceLimits>()
+            .Bind(builder.Configuration.GetSection(ServiceLimits.Section), binder => binder.ErrorOnUnknownConfiguration = true)
+            .Validate(limits => limits.AreInRange(), $"A value of the section {ServiceLimits.Section} is outside its range.")
+            .ValidateOnStart();
+        builder.Services.AddSingleton(services => services.GetRequiredService<IOptions<ServiceLimits>>().Value);
+
+        builder.Services.AddRateLimiter(_ => { });
+        builder.Services.AddOptions<RateLimiterOptions>().Configure<ServiceLimits>((options, limits) =>
+        {
+            options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
+            options.OnRejected = (rejected, _) => Refuse(rejected, limits);
+            options.AddConcurrencyLimiter(Work, work =>
+            {
+                work.PermitLimit = limits.Workers;
+                work.QueueLimit = limits.Waiting;
+                work.QueueProcessingOrder = QueueProcessingOrder.OldestFirst;
+            });
+            if (limits.RequestsPerMinute > 0)
+                options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, IPAddress>(context => OfAddress(context, limits));
+        });
+    }
+
+    static RateLimitPartition<IPAddress> OfAddress(HttpContext context, ServiceLimits limits)
+    {
+        // No address at all means a caller in this very process.
+        var address = context.Connection.RemoteIpAddress ?? IPAddress.Loopback;
+        if (IPAddress.IsLoopback(address) && !limits.CountLoopback)
+            return RateLimitPartition.GetNoLimiter(IPAddress.Loopback);
+        return RateLimitPartition.GetSlidingWindowLimiter(address, _ => new SlidingWindowRateLimiterOptions
+        {
+            PermitLimit = limits.RequestsPerMinute,
+            Window = TimeSpan.FromMinutes(1),
+            SegmentsPerWindow = 6,
+        });
+    }
+
+    static async ValueTask Refuse(OnRejectedContext rejected, ServiceLimits limits)
+    {
+        var perMinute = rejected.Lease.TryGetMetadata(MetadataName.RetryAfter, out var wait);
+        var seconds = perMinute ? Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)) : 1;
+        rejected.HttpContext.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
+        await ProblemWriter.WriteAsync(rejected.HttpContext, perMinute ? Problems.TooOften(limits) : Problems.Busy(limits));
+    }
+}

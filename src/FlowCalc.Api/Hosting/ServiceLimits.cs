@@ -1,0 +1,42 @@
+namespace FlowCalc.Api.Hosting;
+
+/// <summary>What one request may ask of the service; the section <c>Limits</c> of the settings.</summary>
+public sealed class ServiceLimits
+{
+    /// <summary>Name of the section.</summary>
+    public const string Section = "Limits";
+
+    /// <summary>Largest body in bytes, 1 KiB to 1 GiB. A document of 100 000 points has about 30 MB.</summary>
+    public int BodyBytes { get; init; } = 48 * 1024 * 1024;
+
+    /// <summary>Most points of a layout on <c>/v1/flow</c>, 2 to 1 000 000.</summary>
+    public int Points { get; init; } = 100_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/flow</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan FlowTime { get; init; } = TimeSpan.FromSeconds(4);
+
+    /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
+    public int Concurrent { get; init; }
+
+    /// <summary>Most requests that wait for their turn, 0 to 100 000; one more is answered 429. A waiting request holds no body.</summary>
+    public int Waiting { get; init; } = 256;
+
+    /// <summary>Most requests a minute from one address, 0 to 1 000 000; 0 means any number.</summary>
+    public int RequestsPerMinute { get; init; } = 1_200;
+
+    /// <summary>True to count requests from this machine too; a proxy on the same machine makes every request one of those.</summary>
+    public bool CountLoopback { get; init; }
+
+    /// <summary>The requests worked on at once, with the default resolved.</summary>
+    public int Workers => Concurrent > 0 ? Concurrent : 2 * Environment.ProcessorCount;
+
+    /// <summary>True where every value is within its range.</summary>
+    /// <returns>Whether the service can start with it.</returns>
+    public bool AreInRange() =>
+        BodyBytes is >= 1024 and <= 1024 * 1024 * 1024
+        && Points is >= 2 and <= 1_000_000
+        && FlowTime > TimeSpan.Zero && FlowTime <= TimeSpan.FromHours(1)
+        && Concurrent is >= 0 and <= 1_000
+        && Waiting is >= 0 and <= 100_000
+        && RequestsPerMinute is >= 0 and <= 1_000_000;
+}

@@ -1,0 +1,62 @@
+using System.Text.Json;
+using System.Text.Unicode;
+using FlowCalc.Api.Faults;
+using FlowCalc.Api.Hosting;
+using FlowCalc.Layouts;
+
+namespace FlowCalc.Api.Requests;
+
+/// <summary>Turns the bytes of a body into a layout, or into the fault that says why not.</summary>
+internal static class LayoutBody
+{
+    static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
+    /// <summary>The layout; null where there is a fault.</summary>
+    /// <exception cref="OperationCanceledException">The time is up or the caller has gone.</exception>
+    public static Layout? Read(ReadOnlyMemory<byte> body, ServiceLimits limits, out Problem? fault, CancellationToken cancel)
+    {
+        fault = null;
+        // Some editors write a byte order mark; RFC 8259 lets a reader pass over it.
+        if (body.Span.StartsWith(ByteOrderMark))
+            body = body[ByteOrderMark.Length..];
+        if (body.Span.IndexOfAnyExcept(" \t\r\n"u8) < 0)
+            fault = Problems.EmptyBody();
+        else if (!Utf8.IsValid(body.Span))
+            fault = Problems.NotUtf8(FirstBad(body.Span));
+        if (fault is not null)
+            return null;
+
+        try
+        {
+            var reading = LayoutReader.Read(body, new LayoutReaderOptions { MaximumPoints = limits.Points }, cancel);
+            if (reading.Layout is null)
+                fault = Problems.Layout(reading.Faults);
+            return reading.Layout;
+        }
+        catch (JsonException notJson)
+        {
+            fault = Problems.NotJson(Reason(notJson));
+            return null;
+        }
+    }
+
+    // The reader's own message ends in zero-based numbers; people count lines from one.
+    static string Reason(JsonException thrown)
+    {
+        var message = thrown.Message;
+        var place = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
+        if (place >= 0)
+            message = message[..place];
+        return thrown is { LineNumber: { } line, BytePositionInLine: { } position }
+            ? FormattableString.Invariant($"{message} (line {line + 1}, byte {position + 1})")
+            : message;
+    }
+
+    static int FirstBad(ReadOnlySpan<byte> text)
+    {
+        var at = 0;
+        while (System.Text.Rune.DecodeFromUtf8(text[at..], out _, out var length) == System.Buffers.OperationStatus.Done)
+            at += length;
+        return at;
+    }
+}

@@ -1,0 +1,11 @@
+using FlowCalc.Findings;
+using FlowCalc.Flows;
+using FlowCalc.Layouts;
+
+namespace FlowCalc.Api.Startup;
+
+/// <summary>The demo layout, solved.</summary>
+/// <param name="Layout">The layout.</param>
+/// <param name="Flow">Its flow, converged.</param>
+/// <param name="Judgement">What there is to say about it.</param>
+internal sealed record Demo(Layout Layout, FlowResult Flow, FlowJudgement Judgement);

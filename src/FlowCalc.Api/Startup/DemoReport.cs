@@ -1,0 +1,121 @@
+using System.Globalization;
+using FlowCalc.Findings;
+using FlowCalc.Layouts;
+using FlowCalc.Quantities;
+using Spectre.Console;
+using UnitsNet;
+using Layout = FlowCalc.Layouts.Layout;
+using UnitSystem = FlowCalc.Quantities.UnitSystem;
+
+namespace FlowCalc.Api.Startup;
+
+/// <summary>Prints the solved demo for a person.</summary>
+internal static class DemoReport
+{
+    const int Digits = 3, Indent = 5;
+
+    static readonly Style Bold = Style.Parse("bold");
+
+    /// <summary>The table of nozzles, the findings with their cures, the supply and the cautions.</summary>
+    public static void Write(IAnsiConsole console, Demo demo)
+    {
+        var layout = demo.Layout;
+        console.WriteLine();
+        console.Write(new Text($"Demo layout: {layout.Title} ({layout.Agent.Title}, {Text(layout.Temperature.Kelvins, QuantityKind.Temperature)})", Bold));
+        console.WriteLine();
+        console.Write(Nozzles(demo));
+        console.WriteLine(Supply(demo));
+        console.WriteLine();
+        WriteFindings(console, demo.Judgement);
+        console.WriteLine("Cautions: " + string.Join(' ', Cautions.For(layout)));
+        console.WriteLine();
+    }
+
+    /// <summary>What to open in a browser, and how to stop.</summary>
+    public static void WriteAddresses(IAnsiConsole console, IEnumerable<string> addresses)
+    {
+        foreach (var address in addresses.Select(Reachable))
+        {
+            console.WriteLine($"Open {address}/docs                   the calls, readable, to try out");
+            console.WriteLine($"     {address}/openapi/v1.json        the contract");
+            console.WriteLine($"     {address}/v1/examples            example layouts to POST to {address}/v1/flow");
+        }
+        console.WriteLine("Ctrl+C stops.");
+    }
+
+    static Table Nozzles(Demo demo)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("Zone", "Nozzle");
+        foreach (var title in (string[])["Pressure", "Flow", "Share", "Wanted", "Deviation"])
+            table.AddColumn(new TableColumn(title).RightAligned());
+        table.AddColumn("Verdict");
+        foreach (var flow in demo.Flow.Nozzles)
+        {
+            var nozzle = (Nozzle)demo.Layout.Points[flow.Point];
+            var verdict = demo.Judgement.Findings.Where(finding => finding.Where.Contains(nozzle.Id)).Select(finding => finding.Severity).DefaultIfEmpty(Severity.Pass).Max();
+            table.AddRow(
+                new Text(nozzle.Zone ?? "–"), new Text(nozzle.Id), new Text(Gauge(flow.Pressure, demo.Layout)), new Text(Text(flow.VolumeFlow.CubicMetersPerSecond, QuantityKind.VolumeFlow)),
+                new Text(Percent(flow.Share)), new Text(Percent(flow.WantedShare)), new Text(flow.Deviation is { } deviation ? Signed(deviation) : "–"), new Text(Word(verdict), Colour(verdict)));
+        }
+        return table;
+    }
+
+    static string Supply(Demo demo)
+    {
+        var supply = demo.Flow.Supply!;
+        return $"Supply: {Gauge(supply.ReservoirPressure, demo.Layout)} {(demo.Layout.Supply is BottleSupply ? "in the bottle" : "held")}, {Gauge(supply.Pressure, demo.Layout)} where the tube starts, "
+            + $"{Text(supply.MassFlow.KilogramsPerSecond, QuantityKind.MassFlow)} ({Text(supply.VolumeFlow.CubicMetersPerSecond, QuantityKind.VolumeFlow)}) at this instant.";
+    }
+
+    static void WriteFindings(IAnsiConsole console, FlowJudgement judgement)
+    {
+        console.Write(new Paragraph("Verdict: ").Append(Word(judgement.Verdict), Colour(judgement.Verdict)));
+        console.WriteLine();
+        var told = new HashSet<string>();
+        foreach (var finding in judgement.Findings)
+        {
+            console.Write(new Paragraph(Word(finding.Severity).PadRight(Indent), Colour(finding.Severity)).Append($"{finding.Code} ({string.Join(", ", finding.Where)})", Bold));
+            console.WriteLine();
+            console.Write(new Padder(new Text(finding.Message), new Padding(Indent, 0, 0, 0)));
+            if (finding.Cure is { } cure)
+                console.Write(new Padder(new Text(Words(cure, told), Style.Parse("green")), new Padding(Indent, 0, 0, 0)));
+        }
+        console.WriteLine();
+    }
+
+    // One change often mends several findings; it is told in full only once.
+    static string Words(Cure cure, HashSet<string> told)
+    {
+        var changes = string.Join(", ", cure.Changes.Select(change => $"{change.Path} from {change.From} to {change.To}"));
+        return told.Add(changes) ? $"Cure: {cure.Message}" : $"Cure: the same, {changes}.";
+    }
+
+    static string Word(Severity severity) => severity switch
+    {
+        Severity.Pass => "ok",
+        Severity.Note => "note",
+        Severity.Warn => "warn",
+        _ => "FAIL",
+    };
+
+    static Style Colour(Severity severity) => Style.Parse(severity switch
+    {
+        Severity.Pass => "green",
+        Severity.Note => "blue",
+        Severity.Warn => "yellow",
+        _ => "red",
+    });
+
+    // A wildcard address is where the server listens, not where a browser can go.
+    static string Reachable(string address) => address.TrimEnd('/').Replace("://[::]", "://localhost", StringComparison.Ordinal)
+        .Replace("://0.0.0.0", "://localhost", StringComparison.Ordinal).Replace("://+", "://localhost", StringComparison.Ordinal).Replace("://*", "://localhost", StringComparison.Ordinal);
+
+    static string Gauge(Pressure absolute, Layout layout) => Text(absolute.Pascals - layout.AmbientPressure.Pascals, QuantityKind.Pressure);
+
+    static string Text(double si, QuantityKind kind) => QuantityWriter.Text(si, kind, UnitSystem.Metric, Digits);
+
+    static string Percent(double part) => (100 * part).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+
+    static string Signed(double part) => (100 * part).ToString("+0.0;−0.0;0.0", CultureInfo.InvariantCulture) + " %";
+}

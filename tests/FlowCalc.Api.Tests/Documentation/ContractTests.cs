@@ -1,0 +1,142 @@
+using System.Text;
+using System.Text.Json;
+using FlowCalc.Api.Tests.Hosting;
+using FlowCalc.Api.Tests.Requests;
+
+namespace FlowCalc.Api.Tests.Documentation;
+
+public sealed class ContractTests(Service service)
+{
+    static readonly string Committed = Path.Combine(AppContext.BaseDirectory, "openapi", "v1.json");
+
+    [Fact]
+    public async Task Served_contract_is_the_one_that_is_kept_beside_the_code()
+    {
+        using var caller = service.Caller();
+        using var response = await caller.Get("/openapi/v1.json");
+        var served = await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+
+        await KeptAnswers.Keep(Path.Combine("openapi", "v1.json"), served);
+
+        Assert.Equal(await File.ReadAllTextAsync(Committed, TestContext.Current.CancellationToken), served);
+    }
+
+    [Fact]
+    public async Task Contract_is_OpenAPI_3_1_with_every_reference_resolved()
+    {
+        var contract = await Contract.Published(service);
+
+        Assert.StartsWith("3.1", contract.Document.GetProperty("openapi").GetString(), StringComparison.Ordinal);
+        var schemas = contract.Document.GetProperty("components").GetProperty("schemas").EnumerateObject().Select(schema => "#/components/schemas/" + schema.Name).ToHashSet();
+        var references = References(contract.Document).ToList();
+        Assert.True(references.Count > 50, $"{references.Count} references");
+        Assert.All(references, reference => Assert.Contains(reference, schemas));
+    }
+
+    [Fact]
+    public async Task Contract_is_read_without_an_error_by_a_general_OpenAPI_reader()
+    {
+        using var caller = service.Caller();
+        using var response = await caller.Get("/openapi/v1.json");
+        await using var text = await response.Content.ReadAsStreamAsync(TestContext.Current.CancellationToken);
+
+        var read = await Microsoft.OpenApi.OpenApiDocument.LoadAsync(text, "json", null, TestContext.Current.CancellationToken);
+
+        Assert.NotNull(read.Document);
+        Assert.Empty(read.Diagnostic!.Errors);
+    }
+
+    [Fact]
+    public async Task Every_call_has_a_name_a_summary_a_description_a_tag_and_an_example_of_each_answer()
+    {
+        var contract = await Contract.Published(service);
+
+        var operations = contract.Operations().ToList();
+        Assert.Equal(10, operations.Count);
+        foreach (var (path, _, operation) in operations)
+        {
+            foreach (var field in (string[])["operationId", "summary", "description"])
+                Assert.False(string.IsNullOrWhiteSpace(operation.GetProperty(field).GetString()), $"{path}: {field}");
+            Assert.NotEmpty(operation.GetProperty("tags").EnumerateArray());
+            foreach (var response in operation.GetProperty("responses").EnumerateObject())
+            {
+                Assert.False(string.IsNullOrWhiteSpace(response.Value.GetProperty("description").GetString()), $"{path} {response.Name}: description");
+                Assert.True(Examples(response.Value.GetProperty("content").EnumerateObject().Single().Value).Any(), $"{path} {response.Name}: no example");
+            }
+            if (operation.TryGetProperty("parameters", out var parameters))
+                foreach (var parameter in parameters.EnumerateArray())
+                {
+                    Assert.False(string.IsNullOrWhiteSpace(parameter.GetProperty("description").GetString()), $"{path}: a parameter without description");
+                    Assert.True(parameter.TryGetProperty("example", out _), $"{path}: a parameter without example");
+                }
+        }
+    }
+
+    [Fact]
+    public async Task Every_field_of_every_answer_is_described()
+    {
+        var contract = await Contract.Published(service);
+
+        foreach (var schema in contract.Document.GetProperty("components").GetProperty("schemas").EnumerateObject().Where(schema => !schema.Name.StartsWith("Layout", StringComparison.Ordinal)))
+        {
+            Assert.True(schema.Value.TryGetProperty("description", out _), schema.Name);
+            foreach (var field in schema.Value.GetProperty("properties").EnumerateObject())
+                Assert.True(field.Value.GetRawText().Contains("\"description\"", StringComparison.Ordinal), $"{schema.Name}.{field.Name}");
+        }
+    }
+
+    [Fact]
+    public async Task Flow_states_its_limits_every_fault_and_the_layout_as_its_body()
+    {
+        var contract = await Contract.Published(service);
+
+        var flow = contract.Operations().Single(operation => operation.Path == "/v1/flow").Operation;
+        var description = flow.GetProperty("description").GetString()!;
+        foreach (var limit in (string[])["50331648 bytes", "100000 points", "4 s"])
+            Assert.Contains(limit, description, StringComparison.Ordinal);
+        Assert.Equal(["200", "400", "413", "415", "422", "429"], flow.GetProperty("responses").EnumerateObject().Select(response => response.Name));
+        Assert.Equal(
+            "#/components/schemas/LayoutDocument",
+            flow.GetProperty("requestBody").GetProperty("content").GetProperty("application/json").GetProperty("schema").GetProperty("$ref").GetString());
+        Assert.True(contract.Document.GetProperty("components").GetProperty("schemas").GetProperty("LayoutDocument").GetProperty("properties").TryGetProperty("runs", out _));
+    }
+
+    [Fact]
+    public async Task Every_example_of_the_contract_fits_the_schema_beside_it()
+    {
+        var contract = await Contract.Published(service);
+
+        var seen = 0;
+        foreach (var (path, method, operation) in contract.Operations())
+            foreach (var response in operation.GetProperty("responses").EnumerateObject())
+            {
+                var media = response.Value.GetProperty("content").EnumerateObject().Single().Value;
+                if (media.GetProperty("schema").TryGetProperty("$ref", out _))
+                    foreach (var example in Examples(media))
+                    {
+                        Assert.Empty(contract.Breaks(contract.SchemaOf(path, method, response.Name), example));
+                        seen++;
+                    }
+            }
+        var body = contract.Operations().Single(operation => operation.Path == "/v1/flow").Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
+        Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));
+        Assert.True(seen > 30, $"{seen} examples");
+    }
+
+    static IEnumerable<JsonElement> Examples(JsonElement media)
+    {
+        if (media.TryGetProperty("example", out var one))
+            yield return one;
+        if (media.TryGetProperty("examples", out var several))
+            foreach (var example in several.EnumerateObject())
+                yield return example.Value.GetProperty("value");
+    }
+
+    static IEnumerable<string> References(JsonElement node) => node.ValueKind switch
+    {
+        JsonValueKind.Object => node.EnumerateObject().SelectMany(field =>
+            field is { Name: "$ref", Value.ValueKind: JsonValueKind.String } ? [field.Value.GetString()!] : References(field.Value)),
+        JsonValueKind.Array => node.EnumerateArray().SelectMany(References),
+        _ => [],
+    };
+}

@@ -1,0 +1,88 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using FlowCalc.Api.Tests.Flow;
+using FlowCalc.Api.Tests.Hosting;
+using FlowCalc.Api.Tests.Requests;
+
+namespace FlowCalc.Api.Tests.Documentation;
+
+public sealed class KeptExampleTests(Service service) : IDisposable
+{
+    static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    readonly HttpClient caller = service.Caller();
+
+    public void Dispose() => caller.Dispose();
+
+    [Fact]
+    public async Task Kept_answer_of_the_demo_is_what_the_service_answers() => await Compare("flow", await caller.PostFlow(Documents.Demo).Json(200));
+
+    // Long lists are shown by their first two entries.
+    [Theory]
+    [InlineData("agents", "/v1/agents")]
+    [InlineData("agent", "/v1/agents/water-propylene-glycol")]
+    [InlineData("tubes", "/v1/tubes")]
+    [InlineData("fittings", "/v1/fittings")]
+    [InlineData("examples", "/v1/examples")]
+    public async Task Kept_answer_of_the_catalogue_is_what_the_service_answers(string call, string path)
+    {
+        var answer = JsonNode.Parse((await caller.Get(path).Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare(call, JsonSerializer.SerializeToElement(answer));
+    }
+
+    static async Task Compare(string call, JsonElement answer)
+    {
+        var name = call + ".json";
+        await KeptAnswers.Keep(Path.Combine("Documentation", "Answers", name), JsonSerializer.Serialize(answer, Readable) + "\n");
+
+        await using var kept = typeof(Program).Assembly.GetManifestResourceStream("contract-examples/" + name);
+        Assert.NotNull(kept);
+        using var expected = await JsonDocument.ParseAsync(kept, cancellationToken: TestContext.Current.CancellationToken);
+        AssertSame(expected.RootElement, answer, "");
+    }
+
+    static void Shorten(JsonNode? node)
+    {
+        if (node is JsonArray items)
+        {
+            while (items.Count > 2)
+                items.RemoveAt(items.Count - 1);
+            foreach (var item in items)
+                Shorten(item);
+        }
+        if (node is JsonObject fields)
+            foreach (var (_, field) in fields)
+                Shorten(field);
+    }
+
+    // The last digits of a solve may differ between processors, so numbers are compared to nine digits and residuals not at all.
+    static void AssertSame(JsonElement expected, JsonElement actual, string place)
+    {
+        Assert.Equal(expected.ValueKind, actual.ValueKind);
+        if (place.EndsWith("/massResidual", StringComparison.Ordinal) || place.EndsWith("/iterations", StringComparison.Ordinal))
+            return;
+        switch (expected.ValueKind)
+        {
+            case JsonValueKind.Object:
+                Assert.Equal(expected.EnumerateObject().Select(field => field.Name), actual.EnumerateObject().Select(field => field.Name));
+                foreach (var field in expected.EnumerateObject())
+                    AssertSame(field.Value, actual.GetProperty(field.Name), $"{place}/{field.Name}");
+                break;
+            case JsonValueKind.Array:
+                Assert.True(expected.GetArrayLength() == actual.GetArrayLength(), place);
+                foreach (var (at, item) in expected.EnumerateArray().Index())
+                    AssertSame(item, actual[at], $"{place}/{at}");
+                break;
+            case JsonValueKind.Number:
+                var (one, other) = (expected.GetDouble(), actual.GetDouble());
+                Assert.True(Math.Abs(one - other) <= 1e-9 * Math.Max(1, Math.Abs(one)), $"{place}: {one} kept, {other} answered.");
+                break;
+            default:
+                Assert.Equal(expected.GetRawText(), actual.GetRawText());
+                break;
+        }
+    }
+}

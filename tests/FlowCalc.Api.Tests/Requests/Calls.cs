@@ -1,0 +1,45 @@
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Json;
+
+namespace FlowCalc.Api.Tests.Requests;
+
+/// <summary>How the tests call the service.</summary>
+static class Calls
+{
+    public static Task<HttpResponseMessage> PostFlow(this HttpClient caller, string document, string query = "", string contentType = "application/json") =>
+        caller.PostFlow(Encoding.UTF8.GetBytes(document), query, contentType);
+
+    public static async Task<HttpResponseMessage> PostFlow(this HttpClient caller, byte[] document, string query = "", string? contentType = "application/json")
+    {
+        using var content = new ByteArrayContent(document);
+        content.Headers.ContentType = contentType is null ? null : MediaTypeHeaderValue.Parse(contentType);
+        return await caller.PostAsync(new Uri("/v1/flow" + query, UriKind.Relative), content, TestContext.Current.CancellationToken);
+    }
+
+    public static Task<HttpResponseMessage> Get(this HttpClient caller, string path) => caller.GetAsync(new Uri(path, UriKind.Relative), TestContext.Current.CancellationToken);
+
+    /// <summary>The JSON of an answer of the status expected.</summary>
+    public static async Task<JsonElement> Json(this Task<HttpResponseMessage> asked, int status)
+    {
+        using var response = await asked;
+        var text = await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.True(status == (int)response.StatusCode, $"{(int)response.StatusCode}: {text}");
+        using var document = JsonDocument.Parse(text);
+        return document.RootElement.Clone();
+    }
+
+    /// <summary>The problem details of a fault of the status expected.</summary>
+    public static async Task<JsonElement> Fault(this Task<HttpResponseMessage> asked, int status)
+    {
+        using var response = await asked;
+        Assert.Equal("application/problem+json", response.Content.Headers.ContentType?.ToString());
+        var problem = await Task.FromResult(response).Json(status);
+        Assert.Equal(status, problem.GetProperty("status").GetInt32());
+        Assert.NotEmpty(problem.GetProperty("detail").GetString()!);
+        Assert.NotEmpty(problem.GetProperty("title").GetString()!);
+        return problem;
+    }
+
+    public static double Value(this JsonElement quantity) => quantity.GetProperty("value").GetDouble();
+}

@@ -1,0 +1,45 @@
+using System.Net;
+using FlowCalc.Api.Startup;
+using FlowCalc.Api.Tests.Hosting;
+using Microsoft.Extensions.DependencyInjection;
+using Spectre.Console;
+
+namespace FlowCalc.Api.Tests.Startup;
+
+public sealed class DemoReportTests
+{
+    [Fact]
+    public async Task Start_prints_the_solved_demo_its_findings_the_cure_and_the_addresses_as_plain_text()
+    {
+        var text = await Printed("true");
+
+        foreach (var nozzle in (string[])["cell-left", "cell-right", "driver", "navigator", "turbo", "fuel-rail", "exhaust"])
+            Assert.Contains(nozzle, text, StringComparison.Ordinal);
+        foreach (var word in (string[])["Pressure", "Share", "Wanted", "Deviation", "uneven-branch", "R11", "Cure:", "feed", "Supply:", "Cautions:", "/docs", "/openapi/v1.json"])
+            Assert.Contains(word, text, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001b', text);
+        Assert.DoesNotContain("[/]", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_nozzle_has_a_line_of_its_own()
+    {
+        var lines = (await Printed("true")).Split('\n');
+
+        var line = Assert.Single(lines, line => line.Contains("fuel-rail", StringComparison.Ordinal) && line.Contains("engine", StringComparison.Ordinal));
+        Assert.Matches(@"engine\s+fuel-rail\s+[\d.]+ bar\s+[\d.]+ L/min\s+[\d.]+ %\s+18\.0 %\s+−[\d.]+ %\s+(warn|FAIL)", line);
+    }
+
+    [Fact]
+    public async Task Nothing_is_printed_where_the_settings_say_so() => Assert.Empty(await Printed("false"));
+
+    static async Task<string> Printed(string demo)
+    {
+        await using var text = new StringWriter();
+        await using var service = Service.With(("Startup:Demo", demo));
+        await using var watched = service.WithWebHostBuilder(host => host.ConfigureServices(services => services.AddSingleton(DemoConsole.Plain(text))));
+        watched.UseKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, 0));
+        watched.StartServer();
+        return text.ToString();
+    }
+}
