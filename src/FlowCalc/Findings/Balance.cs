@@ -21,11 +21,11 @@ static class Balance
         for (var nozzle = 0; nozzle < flowCase.Flow.Nozzles.Length; nozzle++) byPoint[flowCase.Flow.Nozzles[nozzle].Point] = nozzle;
 
         findings.Add(FindingCodes.StarvedNozzle, flowCase.Limit(FindingCodes.StarvedNozzle).Source, null, "nozzle", starved,
-            hit => NozzleShares.Sentence(flowCase, byPoint[hit.Item], hit) + noCure, hit => cure?.OfNozzle(byPoint[hit.Item]));
+            hit => NozzleShares.Sentence(flowCase, byPoint[hit.Item], hit), hit => cure?.OfNozzle(byPoint[hit.Item]), noCure);
         findings.Add(FindingCodes.OverfedNozzle, flowCase.Limit(FindingCodes.OverfedNozzle).Source, null, "nozzle", overfed,
-            hit => NozzleShares.Sentence(flowCase, byPoint[hit.Item], hit) + noCure, hit => cure?.OfNozzle(byPoint[hit.Item]));
+            hit => NozzleShares.Sentence(flowCase, byPoint[hit.Item], hit), hit => cure?.OfNozzle(byPoint[hit.Item]), noCure);
         findings.Add(FindingCodes.StarvedZone, flowCase.Limit(FindingCodes.StarvedZone).Source, null, "zone", zones,
-            hit => ZoneShares.Sentence(flowCase, hit) + noCure, hit => cure?.OfZone(hit.Item));
+            hit => ZoneShares.Sentence(flowCase, hit), hit => cure?.OfZone(hit.Item), noCure);
         if (starved is not null) AddBranches(flowCase, costs, cure, noCure, findings);
     }
 

@@ -10,6 +10,10 @@ static class CorrelationRanges
 {
     const double LeastBoreRatio = 0.4;
     const double LeastValveReynolds = 1e4;
+
+    // A right angle or a ratio of 1.5 that was worked out from places or millimetres may be off by a last digit.
+    const double Slack = 1e-9;
+
     const string Tees = "D. C. Rennels and H. M. Hudson, Pipe Flow, 2012 (from memory)";
     const string Valves = "IEC 60534-2-1 (from memory)";
 
@@ -25,7 +29,7 @@ static class CorrelationRanges
             if (!Friction(flow.Regime, flow.Reynolds, run.Tube.Roughness.Meters / bore)) Add(ref found, Reason.Friction, index, run.Id);
             foreach (var bend in run.Bends)
             {
-                if (SmoothBend.IsInRange(bend.Angle.Radians, bend.Radius.Meters / bore)) continue;
+                if (SmoothBend.IsInRange(bend.Angle.Radians - Slack, bend.Radius.Meters / bore + Slack)) continue;
                 Add(ref found, Reason.Bend, index, run.Id);
                 break;
             }
@@ -57,7 +61,7 @@ static class CorrelationRanges
         else if (run.Leaves == TeePort.Branch)
         {
             if (!RunFedTee.IsInRange(boreRatio, 0)) Add(ref found, Reason.WideBranch, index, run.Id);
-            else if (boreRatio < LeastBoreRatio) Add(ref found, Reason.NarrowBranch, index, run.Id);
+            else if (boreRatio < LeastBoreRatio - Slack) Add(ref found, Reason.NarrowBranch, index, run.Id);
         }
     }
 

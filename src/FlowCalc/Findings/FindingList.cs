@@ -24,7 +24,8 @@ sealed class FindingList
     /// <param name="hits">The places, in the document's order.</param>
     /// <param name="sentence">The sentence for one place, without a full stop.</param>
     /// <param name="cure">The cure of one place; null for none.</param>
-    public void Add(string code, string source, QuantityKind? kind, string noun, List<Hit>? hits, Func<Hit, string> sentence, Func<Hit, Cure?>? cure = null)
+    /// <param name="ending">What every sentence ends with; empty for nothing.</param>
+    public void Add(string code, string source, QuantityKind? kind, string noun, List<Hit>? hits, Func<Hit, string> sentence, Func<Hit, Cure?>? cure = null, string ending = "")
     {
         if (hits is null) return;
         for (var severity = Severity.Note; severity <= Severity.Fail; severity++)
@@ -32,8 +33,8 @@ sealed class FindingList
             var alike = hits.FindAll(hit => hit.Severity == severity);
             if (alike.Count == 0) continue;
             var together = alike.Count > (severity == Severity.Note ? 1 : MostSingles);
-            if (together) AddTogether(code, source, kind, noun, alike, sentence, cure);
-            else foreach (var hit in alike) Add(Single(code, source, kind, hit, sentence(hit) + ".", [hit.Id], cure), hit.Item);
+            if (together) AddTogether(code, source, kind, noun, alike, sentence, cure, ending);
+            else foreach (var hit in alike) Add(Single(code, source, kind, hit, $"{sentence(hit)}{ending}.", [hit.Id], cure), hit.Item);
         }
     }
 
@@ -47,12 +48,11 @@ sealed class FindingList
             .Select(entry => entry.Finding)];
     }
 
-    void AddTogether(string code, string source, QuantityKind? kind, string noun, List<Hit> hits, Func<Hit, string> sentence, Func<Hit, Cure?>? cure)
+    void AddTogether(string code, string source, QuantityKind? kind, string noun, List<Hit> hits, Func<Hit, string> sentence, Func<Hit, Cure?>? cure, string ending)
     {
         var worstFirst = hits.OrderByDescending(hit => hit.Badness).ThenBy(hit => hit.Item).Take(MostIds).ToArray();
         var worst = worstFirst[0];
-        var others = hits.Count - 1;
-        var message = $"{sentence(worst)}; so it is, by less, with {Wording.Count(others, "other " + noun)}.";
+        var message = $"{sentence(worst)}; so it is, and no worse, with {Wording.Count(hits.Count - 1, "other " + noun)}{ending}.";
         Add(Single(code, source, kind, worst, message, [.. worstFirst.Select(hit => hit.Id)], cure), hits[0].Item);
     }
 

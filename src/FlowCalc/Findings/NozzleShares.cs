@@ -41,8 +41,8 @@ static class NozzleShares
         var nozzle = flowCase.Flow.Nozzles[index];
         var id = Wording.Id(hit.Id);
         if (IsClosed(nozzle))
-            return $"{id} gets nothing where {Wording.Percent(nozzle.WantedShare)} of the flow is wanted: with the rise to it no more than {Wording.Gauge(nozzle.Pressure.Pascals, flowCase)} is left there, so that it would draw air";
-        var wanted = $"{id} gets {Wording.Percent(nozzle.Share)} of the flow where {Wording.Percent(nozzle.WantedShare)} is wanted";
+            return $"{id} gets nothing where {Wording.Share(nozzle.WantedShare)} of the flow is wanted: with the rise to it no more than {Wording.Gauge(nozzle.Pressure.Pascals, flowCase)} is left there, so that it would draw air";
+        var wanted = $"{id} gets {Wording.Share(nozzle.Share)} of the flow where {Wording.Share(nozzle.WantedShare)} is wanted";
         var off = Math.Abs(hit.Measured);
         var step = Math.Abs(hit.Bound);
         return $"{wanted}: {Wording.Percent(off, step)} too {(hit.Measured < 0 ? "little" : "much")}, limit {Wording.Percent(step)}";

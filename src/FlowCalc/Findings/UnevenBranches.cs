@@ -44,11 +44,12 @@ static class UnevenBranches
         var short_ = -Deviation(flowCase, branch.Worst);
         var start = $"The leg of {Wording.Id(flowCase.PointId(run.From))} through {Wording.Id(run.Id)} leaves {Wording.Ids(ids)} short, by {Wording.Percent(short_, step)} at worst (limit {Wording.Percent(step)})";
         var loss = Wording.Of(branch.Loss, QuantityKind.Pressure, flowCase.Units);
+        var others = flowCase.Leaving(run.From).Length == 2 ? "the other leg" : "the other legs";
         if (branch.PeerLoss is { } peers && branch.Loss <= peers)
-            return $"{start}, although it loses {loss} on the way to its nozzles and the other leg {Wording.Of(peers, QuantityKind.Pressure, flowCase.Units)}: its nozzles are small for the shares wanted of them";
+            return $"{start}, although it loses {loss} on the way to its nozzles and {others} {Wording.Of(peers, QuantityKind.Pressure, flowCase.Units)}: its nozzles are small for the shares wanted of them";
 
-        var other = branch.PeerLoss is { } known ? $", the other leg {Wording.Of(known, QuantityKind.Pressure, flowCase.Units)}" : "";
-        return $"{start}: it loses {loss} on the way to its nozzles{other}; the dearest run in it is {Wording.Id(flowCase.RunId(branch.Dearest))} "
+        var peer = branch.PeerLoss is { } known ? $", {others} {Wording.Of(known, QuantityKind.Pressure, flowCase.Units)}" : "";
+        return $"{start}: on the way to its nozzles it loses {loss} on average{peer}; the dearest run in it is {Wording.Id(flowCase.RunId(branch.Dearest))} "
             + $"({Wording.Of(flowCase.Layout.Runs[branch.Dearest].Tube.Bore, flowCase.Units)} bore) with {Wording.Of(dearest.Total.Pascals, QuantityKind.Pressure, flowCase.Units)}, mostly {Cause(dearest)}";
     }
 

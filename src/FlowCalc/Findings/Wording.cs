@@ -19,9 +19,12 @@ static class Wording
     /// <summary>An absolute pressure, written as gauge.</summary>
     public static string Gauge(double absolute, FlowCase flowCase) => Of(absolute - flowCase.Ambient, QuantityKind.Pressure, flowCase.Units);
 
-    public static string Number(double value) => Math.Abs(value) is >= 1e-4 and < 1e6
+    public static string Number(double value) => value == 0 || Math.Abs(value) is >= 1e-4 and < 1e6
         ? double.Parse(value.ToString("G" + Digits, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).ToString("0.######", CultureInfo.InvariantCulture)
         : value.ToString("G" + Digits, CultureInfo.InvariantCulture);
+
+    /// <summary>A share of the flow, which may be small where there are many nozzles.</summary>
+    public static string Share(double part) => $"{Number(part * 100)} %";
 
     public static string Percent(double part) => string.Create(CultureInfo.InvariantCulture, $"{part * 100:0.#} %");
 

@@ -21,7 +21,7 @@ static class ZoneShares
     public static string Sentence(FlowCase flowCase, Hit hit)
     {
         var zone = flowCase.Flow.Zones[hit.Item];
-        return $"The zone {Wording.Id(hit.Id)} gets {Wording.Percent(zone.Share)} of the flow where {Wording.Percent(zone.WantedShare)} is wanted: "
+        return $"The zone {Wording.Id(hit.Id)} gets {Wording.Share(zone.Share)} of the flow where {Wording.Share(zone.WantedShare)} is wanted: "
             + $"{Wording.Percent(-hit.Measured, -hit.Bound)} too little, limit {Wording.Percent(-hit.Bound)}";
     }
 }

@@ -46,9 +46,6 @@ public static class BullheadTee
     /// <param name="body">How the tee is made.</param>
     /// <returns>K on the inlet's head and dK/d(share), dimensionless.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or is NaN.</exception>
-    public static (double Coefficient, double Slope) CoefficientWithSlope(double share, double boreRatio, TeeBody body)
-    {
-        Require.Within(share, 0, 1);
-        return Outlet(boreRatio, body).Coefficient(share);
-    }
+    public static (double Coefficient, double Slope) CoefficientWithSlope(double share, double boreRatio, TeeBody body) =>
+        Outlet(boreRatio, body).Coefficient(share);
 }

@@ -22,7 +22,7 @@ public static class TubeInlet
     }
 
     /// <summary>End cut on the slant: an estimate.</summary>
-    /// <param name="angle">Angle between the tube's axis and the plane of the cut, rad, above 0 to π/2 (square), dimensionless.</param>
+    /// <param name="angle">Angle between the tube's axis and the plane of the cut, rad, above 0 to π/2 (square).</param>
     /// <returns>K = 0.57 + 0.3 cos + 0.2 cos²: 0.57 square, 0.88 at 45°, dimensionless.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="angle"/> is outside its range, or is NaN.</exception>
     /// <remarks>Source: Idelchik's form for a tube that meets a flush wall at a slant, on the base 0.57 (seen in the open library fluids). Its use for a free, slanted end is a judgement.</remarks>

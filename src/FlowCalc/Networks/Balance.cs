@@ -41,9 +41,10 @@ internal static class Balance
         for (var j = 0; j < potential.Length; j++)
         {
             var above = j == 0 ? reservoir : potential[parent[j]];
-            var weight = rise[j] == 0 ? 0 : rise[j] * path.Weight(0.5 * (above + potential[j]));
-            var expected = above - loss[j] - weight;
-            if (double.IsNaN(lines[j].V)) potential[j] = expected;
+            var isStill = double.IsNaN(lines[j].V);
+            if (isStill) potential[j] = above - rise[j] * path.Weight(above);
+            var expected = above - loss[j] - rise[j] * path.Weight(0.5 * (above + potential[j]));
+            if (isStill) potential[j] = expected;
             else most = Larger(most, Math.Abs(expected - potential[j]));
             highest = Math.Max(highest, Math.Abs(potential[j]));
         }

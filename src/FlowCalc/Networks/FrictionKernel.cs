@@ -7,7 +7,7 @@ namespace FlowCalc.Networks;
 /// the law of <see cref="Losses.DarcyFriction"/>.
 /// </summary>
 /// <remarks>
-/// Each tube keeps x = 1/√f. A call takes one Newton step of Colebrook on it: while the flows converge x converges with them, at the price
+/// Each tube keeps x = 1/√f. A call takes one step of Colebrook on it: while the flows converge x converges with them, at the price
 /// of one logarithm a tube. Below Re 4000 the step is taken at 4000, which is the end value and end slope that the blend needs.
 /// </remarks>
 internal static class FrictionKernel
@@ -50,7 +50,7 @@ internal static class FrictionKernel
             Vector.ConditionalSelect(isLaminar, new Vector<double>(64), 2 * blend * reynolds + blendSlope * below));
     }
 
-    /// <summary>One step of Colebrook, Newton on x + 2 log(r/3.7 + 2.51 x / Re) = 0.</summary>
+    /// <summary>One step of Colebrook, on x + 2 log(r/3.7 + 2.51 x / Re) = 0.</summary>
     /// <param name="reynolds">Reynolds numbers, over 0.</param>
     /// <param name="roughness">Relative roughness over 3.7.</param>
     /// <param name="root">x, one step nearer on return.</param>
@@ -59,9 +59,14 @@ internal static class FrictionKernel
     public static void Turbulent(Vector<double> reynolds, Vector<double> roughness, ref Vector<double> root, out Vector<double> factor, out Vector<double> keep)
     {
         var scaled = roughness * reynolds + 2.51 * root;
-        keep = scaled / (scaled + new Vector<double>(C251));
-        var residual = root + C * Vector.Log(scaled / reynolds);
-        root -= residual * keep;
+        var shifted = scaled + new Vector<double>(C251);
+        // One division for both quotients: it is what a vector unit is slowest at.
+        var share = scaled / (shifted * reynolds);
+        keep = share * reynolds;
+        var residual = root + C * Vector.Log(share * shifted);
+        // Chebyshev's third-order step: with F'' = −q²/C it costs four operations more than Newton's, and a sweep less in the end.
+        var lag = Vector<double>.One - keep;
+        root -= residual * keep * (Vector<double>.One - residual * (lag * lag) * (0.5 / C));
         factor = Vector<double>.One / (root * root);
     }
 }

@@ -75,9 +75,14 @@ internal static class TreeSweeps
     {
         var (g, t, r) = (below.G, below.T, below.R);
         below = SubtreeSum.Empty;
-        var pivot = 1 / (t + g * slope);
-        var line = g * pivot;
-        return new(line, (r - g * e) * pivot, line * cross, t / g, g == 0 ? double.NaN : r / g);
+        if (g == 0) return new(0, r / t, 0, 0, double.NaN);
+        // One division for 1 / (t + g·slope) and for 1 / g.
+        var pivot = t + g * slope;
+        var inverse = 1 / (g * pivot);
+        var perPivot = g * inverse;
+        var perG = pivot * inverse;
+        var line = g * perPivot;
+        return new(line, (r - g * e) * perPivot, line * cross, t * perG, r * perG);
     }
 
     static void NozzleLines<TPath>(SteadyState state, TPath path) where TPath : struct, IExpansionPath

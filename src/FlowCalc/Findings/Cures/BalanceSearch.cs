@@ -58,8 +58,9 @@ sealed class BalanceSearch
         foreach (var run in runs.Take(MostCatalogueRuns)) Try(TubeChanges.WiderOfCatalogue(flowCase, run, 2));
 
         var types = NozzleChanges.Types(flowCase.Layout);
+        // Starved ones first: a larger nozzle there keeps the whole flow, a smaller one elsewhere throttles it.
         var off = flowCase.Flow.Nozzles.Where(nozzle => nozzle.Deviation is { } deviation && Math.Abs(deviation) > Imbalance.Allowed(flowCase))
-            .OrderByDescending(nozzle => Math.Abs(nozzle.Deviation!.Value)).ThenBy(nozzle => nozzle.Point).Take(MostNozzles);
+            .OrderBy(nozzle => nozzle.Deviation > 0).ThenByDescending(nozzle => Math.Abs(nozzle.Deviation!.Value)).Take(MostNozzles);
         foreach (var nozzle in off) Try(NozzleChanges.Exchanged(flowCase, types, nozzle.Point, larger: nozzle.Deviation < 0, 1));
     }
 
@@ -81,7 +82,7 @@ sealed class BalanceSearch
         if (better.Exists(trial => trial.Change.Doubt is null)) better.RemoveAll(trial => trial.Change.Doubt is not null);
         if (better.Count == 0) return null;
         var least = better.Min(trial => trial.Worst);
-        return better.Where(trial => trial.Worst <= least + Alike).OrderBy(trial => trial.Change.Length).ThenBy(trial => trial.Change.Step).ThenBy(trial => trial.Worst).First();
+        return better.Where(trial => trial.Worst <= least + Alike).OrderBy(trial => trial.Change.Length).ThenBy(trial => trial.Change.Step).ThenBy(trial => Math.Round(trial.Worst, 6)).First();
     }
 
     string Tried()

@@ -10,10 +10,7 @@ static class BendCure
     {
         if (Bends.Least(flowCase.Layout.Runs[hit.Item].Tube, flowCase.Limit(FindingCodes.BendTooTight)) is not var (least, _)) return null;
         var run = flowCase.Layout.Runs[hit.Item];
-        var changed = Rebending.WithRadius(run, Length.FromMeters(least));
-        if (changed.Route is { } route && route.Straights.Any(straight => straight < Length.Zero)) return null;
-        // A run given by its length keeps it, and the wider arcs have to fit into it.
-        if (changed.Bends.Sum(bend => bend.Count * bend.Angle.Radians * bend.Radius.Meters) > changed.Length.Meters) return null;
+        if (Rebending.WithRadius(flowCase.Layout, run, Length.FromMeters(least)) is not { } changed || !Rebending.Fits(changed)) return null;
         if (trials.Solve(flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(hit.Item, changed) }) is not { } flow) return null;
 
         var (before, after) = (Imbalance.Worst(flowCase.Flow).Deviation, Imbalance.Worst(flow).Deviation);

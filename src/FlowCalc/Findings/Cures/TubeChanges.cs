@@ -10,12 +10,12 @@ static class TubeChanges
     /// <summary>A run in the document's own tubes of larger bore, the next size first.</summary>
     public static IEnumerable<LayoutChange> Wider(FlowCase flowCase, int run, int most) =>
         Own(flowCase, run, tube => tube.Bore.Meters > flowCase.Layout.Runs[run].Tube.Bore.Meters * (1 + 1e-9))
-            .OrderBy(tube => tube.Bore.Meters).Take(most).Select(tube => Change(flowCase, run, tube));
+            .OrderBy(tube => tube.Bore.Meters).Select(tube => Change(flowCase, run, tube)).OfType<LayoutChange>().Take(most);
 
     /// <summary>A run in the document's own tubes of smaller bore, the next size first.</summary>
     public static IEnumerable<LayoutChange> Narrower(FlowCase flowCase, int run, int most) =>
         Own(flowCase, run, tube => tube.Bore.Meters < flowCase.Layout.Runs[run].Tube.Bore.Meters * (1 - 1e-9))
-            .OrderByDescending(tube => tube.Bore.Meters).Take(most).Select(tube => Change(flowCase, run, tube));
+            .OrderByDescending(tube => tube.Bore.Meters).Select(tube => Change(flowCase, run, tube)).OfType<LayoutChange>().Take(most);
 
     /// <summary>A run in tubes of the catalogue of larger bore, of its own material where there are any, the next size first.</summary>
     public static IEnumerable<LayoutChange> WiderOfCatalogue(FlowCase flowCase, int run, int most)
@@ -24,20 +24,18 @@ static class TubeChanges
         var wider = TubeCatalogue.All.Where(tube => tube.Bore.Meters > now.Bore.Meters * (1 + 1e-9)).ToArray();
         var alike = wider.Where(tube => string.Equals(tube.Material, now.Material, StringComparison.OrdinalIgnoreCase)).ToArray();
         return (alike.Length > 0 ? alike : wider)
-            .GroupBy(tube => Math.Round(tube.Bore.Millimeters, 6)).OrderBy(size => size.Key).Take(most)
-            .Select(size => Change(flowCase, run, FromCatalogue(size.First(), flowCase.Layout.AmbientPressure)));
+            .GroupBy(tube => Math.Round(tube.Bore.Millimeters, 6)).OrderBy(size => size.Key)
+            .Select(size => Change(flowCase, run, FromCatalogue(size.First(), flowCase.Layout.AmbientPressure))).OfType<LayoutChange>().Take(most);
     }
 
     static IEnumerable<Tube> Own(FlowCase flowCase, int run, Func<Tube, bool> fits) =>
-        flowCase.Layout.Tubes.Where(tube => tube.Name is not null && fits(tube) && CanBend(flowCase.Layout.Runs[run], tube));
+        flowCase.Layout.Tubes.Where(tube => tube.Name is not null && fits(tube));
 
-    // The loss of a bend has no meaning below half a bore of radius, so such a tube cannot be tried.
-    static bool CanBend(Run run, Tube tube) => run.Bends.All(bend => Math.Max(bend.Radius.Meters, tube.MinimumBendRadius?.Meters ?? 0) >= 0.5 * tube.Bore.Meters);
-
-    static LayoutChange Change(FlowCase flowCase, int index, Tube tube)
+    static LayoutChange? Change(FlowCase flowCase, int index, Tube tube)
     {
         var run = flowCase.Layout.Runs[index];
-        var (changed, doubt) = Rebending.InTube(run, tube, flowCase.Units);
+        var (changed, doubt) = Rebending.InTube(flowCase.Layout, run, tube, flowCase.Units);
+        if (changed is null) return null;
         var before = run.Tube.Name ?? Wording.Tube(run.Tube, flowCase.Units);
         var words = $"{Wording.Tube(tube, flowCase.Units)} instead of {Wording.Tube(run.Tube, flowCase.Units)} in {Wording.Id(run.Id)}";
         return new LayoutChange(new CureChange($"runs/{run.Id}/tube", before, tube.Name!), words,

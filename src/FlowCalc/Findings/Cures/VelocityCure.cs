@@ -15,7 +15,7 @@ static class VelocityCure
             var (worst, nozzle) = Imbalance.Worst(flow);
             if (Grading.IsBeyond(velocity, hit.Bound) || worst > allowed) continue;
 
-            var balance = nozzle < 0 ? "" : $", and the worst nozzle is {Wording.Percent(worst)} off its share";
+            var balance = nozzle < 0 || flow.Nozzles.Length == 1 ? "" : $", and the worst nozzle is {Wording.Percent(worst)} off its share";
             return new Cure($"With {change.Words} the liquid there runs at {Wording.Of(velocity, QuantityKind.Speed, flowCase.Units)} instead of "
                 + $"{Wording.Of(hit.Measured, QuantityKind.Speed, flowCase.Units)}{balance}.",
                 [change.Change], new Measure(hit.Measured, QuantityKind.Speed), new Measure(velocity, QuantityKind.Speed));

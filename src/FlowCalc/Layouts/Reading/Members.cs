@@ -5,7 +5,7 @@ using System.Text.Json;
 namespace FlowCalc.Layouts.Reading;
 
 /// <summary>The members of one object, found by field whatever their order; a missing one has <see cref="JsonValueKind.Undefined"/>.</summary>
-struct Members<TField>(JsonElement owner, FieldTable<TField> table)
+ref struct Members<TField>(JsonElement owner, FieldTable<TField> table)
     where TField : struct, Enum
 {
     Slots slots;

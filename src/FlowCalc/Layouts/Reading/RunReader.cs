@@ -37,7 +37,7 @@ static class RunReader
         var to = members.Has(RunField.To) ? ids.Find(context, members[RunField.To]) : -1;
         var port = TextValue.Choice(context, members[RunField.Leaves], PointReader.Ports);
         var tube = tubes.Read(context, members, index);
-        var way = RunWayReader.Read(context, members, from < 0 ? null : points[from], to < 0 ? null : points[to], tube);
+        var way = RunWayReader.Read(context, members, points, from, to, tube);
         var fittings = RunFittingsReader.Read(context, members[RunField.Fittings], index, way?.Length ?? double.NaN, stock.Fittings);
         var loss = NumberValue.Read(context, members[RunField.LossCoefficient], Sizes.LossCoefficient);
         var note = members.Has(RunField.Note) ? TextValue.Read(context, members[RunField.Note], "a note") : null;

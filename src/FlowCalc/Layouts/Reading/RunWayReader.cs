@@ -6,25 +6,30 @@ static class RunWayReader
     const double Slack = 1 + 1e-9;
 
     /// <summary>The way; null where it is missing or wrong, or where an end of the run is not known.</summary>
-    public static RunWay? Read(ReadingContext context, in Members<RunField> members, PointDraft? from, PointDraft? to, Tube? tube)
+    public static RunWay? Read(ReadingContext context, in Members<RunField> members, ReadOnlySpan<PointDraft> points, int from, int to, Tube? tube)
     {
         var bore = tube?.Bore.Meters ?? double.NaN;
-        if (from is not { } start || to is not { } end)
-        {
-            ByLength(context, members, bore);
-            RunRouteReader.Corners(context, members[RunField.Via]);
-            TubeReader.BendRadius(context, members[RunField.BendRadius], bore);
-            return null;
-        }
+        if (from < 0 || to < 0) return Unknown(context, members, bore);
+        ref readonly var start = ref points[from];
+        ref readonly var end = ref points[to];
         if (start.HasPlace != end.HasPlace)
         {
-            var (with, without) = start.HasPlace ? (start, end) : (end, start);
-            context.Faults.Add(members.Owner, $"{Said.Name(with.Id ?? "")} has a place (at) and {Said.Name(without.Id ?? "")} has none: all points of a run have one, or none");
-            return null;
+            var (with, without) = start.HasPlace ? (start.Id, end.Id) : (end.Id, start.Id);
+            context.Faults.Add(members.Owner, $"{Said.Name(with ?? "")} has a place (at) and {Said.Name(without ?? "")} has none: all points of a run have one, or none");
+            return Unknown(context, members, bore);
         }
         return start.HasPlace
             ? RunRouteReader.Read(context, members, start, end, tube)
             : Required(context, members, bore);
+    }
+
+    // Which way the run should be given is not known, but what it gives can still be wrong.
+    static RunWay? Unknown(ReadingContext context, in Members<RunField> members, double bore)
+    {
+        ByLength(context, members, bore);
+        RunRouteReader.Corners(context, members[RunField.Via]);
+        TubeReader.BendRadius(context, members[RunField.BendRadius], bore);
+        return null;
     }
 
     static RunWay? Required(ReadingContext context, in Members<RunField> members, double bore)

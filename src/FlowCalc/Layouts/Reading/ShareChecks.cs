@@ -11,7 +11,7 @@ static class ShareChecks
         var total = 0.0;
         var isPartial = false;
         HashSet<string> supplied = new(StringComparer.Ordinal);
-        foreach (var point in points)
+        foreach (ref readonly var point in points.AsSpan())
         {
             if (point.Point is null) isPartial = true;
             if (point.Point is not Nozzle nozzle) continue;

@@ -14,7 +14,7 @@ ref struct TreeChecks
     readonly int[] leaving;
     readonly byte[] ports;
     readonly bool[] isExcused;
-    bool hasStrayStart, hasStrayEnd;
+    bool hasStrayStart, hasStrayEnd, hasNoSupply;
 
     TreeChecks(ReadingContext context, JsonElement pointList, PointDraft[] points, RunDraft[] runs)
     {
@@ -71,7 +71,8 @@ ref struct TreeChecks
 
     readonly void Leave(int index, int from)
     {
-        var (run, point) = (runs[index], points[from]);
+        ref readonly var run = ref runs[index];
+        ref readonly var point = ref points[from];
         var most = MostLeaving(point.Kind);
         if (++leaving[from] > most)
             context.Faults.Add(run.Element, "from", most == 0
@@ -82,7 +83,8 @@ ref struct TreeChecks
 
     readonly void CheckPort(int index, int from)
     {
-        var (run, point) = (runs[index], points[from]);
+        ref readonly var run = ref runs[index];
+        ref readonly var point = ref points[from];
         if (point.Kind is PointKind.Unknown || (point.Kind is PointKind.Tee && point.FedThrough is null)) return;
         if (point.Kind is not PointKind.Tee || point.FedThrough is TeePort.Branch)
         {
@@ -100,24 +102,27 @@ ref struct TreeChecks
         }
     }
 
-    readonly void CheckKinds()
+    void CheckKinds()
     {
         var (supplies, nozzles, unknown) = (0, 0, 0);
-        foreach (var point in points)
+        foreach (ref readonly var point in points.AsSpan())
         {
             if (point.Kind is PointKind.Unknown) unknown++;
             else if (point.Kind is PointKind.Nozzle) nozzles++;
             else if (point.Kind is PointKind.Supply && ++supplies > 1)
                 context.Faults.Add(point.Element, "kind", $"read \"supply\": {supplies} supplies; a layout has exactly one");
         }
-        if (supplies == 0 && unknown == 0) context.Faults.Add(pointList, $"no point is a supply: a layout has exactly one, where the bottle's outlet joins the tube");
+        hasNoSupply = supplies == 0;
+        if (hasNoSupply && unknown == 0) context.Faults.Add(pointList, $"no point is a supply: a layout has exactly one, where the bottle's outlet joins the tube");
         if (nozzles == 0 && unknown == 0) context.Faults.Add(pointList, $"no point is a nozzle: there is nothing to discharge");
     }
 
     readonly void CheckPoint(int index)
     {
-        var point = points[index];
-        if (!isExcused[index] && !hasStrayEnd && feeding[index] < 0 && point.Kind is not (PointKind.Supply or PointKind.Unknown))
+        ref readonly var point = ref points[index];
+        // Runs cannot name a point whose id could not be read, and without a supply any point may be meant for it.
+        if (point.Id is null) return;
+        if (!isExcused[index] && !hasStrayEnd && !hasNoSupply && feeding[index] < 0 && point.Kind is not (PointKind.Supply or PointKind.Unknown))
             context.Faults.Add(point.Element, $"{Name(index)} is not reached from the supply: no run comes to it, and every point but the supply is fed by exactly one");
         var least = LeastLeaving(point.Kind);
         if (leaving[index] < least && !hasStrayStart && !isExcused[index])

@@ -55,7 +55,12 @@ static class TreeReader
             context.Pass(index);
             var point = PointReader.Read(context, entry, index, stock);
             if (point.Id is null) ids.IsPartial = true;
-            else if (!ids.TryAdd(point.Id, index)) context.Faults.Add(entry, "id", $"read {Said.Name(point.Id)}: another point has that id already");
+            else if (!ids.TryAdd(point.Id, index))
+            {
+                context.Faults.Add(entry, "id", $"read {Said.Name(point.Id)}: another point has that id already");
+                ids.IsPartial = true;
+                point = point with { Id = null };
+            }
             points[index++] = point;
         }
         return points;

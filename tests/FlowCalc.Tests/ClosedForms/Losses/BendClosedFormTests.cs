@@ -71,6 +71,7 @@ public class BendClosedFormTests
     [Theory]
     [InlineData(90, 0.5, true)]
     [InlineData(90, 0.49, false)]
+    [InlineData(5, 0.5, true)]
     [InlineData(91, 1.49, false)]
     [InlineData(91, 1.5, true)]
     [InlineData(180, 1.5, true)]

@@ -15,6 +15,7 @@ public class ArgumentRangeTests
         { "negative roughness", "relativeRoughness", () => DarcyFriction.Factor(1e4, -1e-9) },
         { "roughness above the bore", "relativeRoughness", () => DarcyFriction.Factor(1e4, 1.0001) },
         { "roughness of no number", "relativeRoughness", () => DarcyFriction.PressureGroup(1e4, double.NaN) },
+        { "group of a wall rougher than the bore", "relativeRoughness", () => DarcyFriction.PressureGroup(1e4, 1.0001) },
         { "group of infinite flow", "reynolds", () => DarcyFriction.PressureGroup(double.NegativeInfinity, 0) },
         { "laminar above its limit", "reynolds", () => DarcyFriction.Laminar(2000.1) },
         { "laminar at rest", "reynolds", () => DarcyFriction.Laminar(0) },
@@ -32,9 +33,11 @@ public class ArgumentRangeTests
         { "bend roughness", "relativeRoughness", () => SmoothBend.Coefficient(1, 1.1, Bend) },
         { "bend group of no number", "reynolds", () => SmoothBend.LossGroup(double.NaN, 0, Bend) },
         { "bend group roughness", "relativeRoughness", () => SmoothBend.LossGroup(1, -1, Bend) },
+        { "bend group of a wall rougher than the bore", "relativeRoughness", () => SmoothBend.LossGroup(1, 1.1, Bend) },
         { "mitre past 150°", "angle", () => Mitre.Coefficient(2.62) },
         { "mitre of negative angle", "angle", () => Mitre.Coefficient(-0.01) },
         { "share above one", "branchShare", () => RunFedTee.Run(1.01, TeeBody.Smooth) },
+        { "branch share above one", "branchShare", () => RunFedTee.Branch(1.01, 1, 0, TeeBody.Smooth) },
         { "share below nothing", "branchShare", () => RunFedTee.Branch(-0.01, 1, 0, TeeBody.Smooth) },
         { "branch without bore", "boreRatio", () => RunFedTee.Branch(0.5, 0, 0, TeeBody.Smooth) },
         { "edge below sharp", "edgeRadiusOverBranchBore", () => RunFedTee.Branch(0.5, 1, -0.1, TeeBody.Smooth) },
@@ -46,7 +49,9 @@ public class ArgumentRangeTests
         { "leg own flow", "own", () => default(TeeLeg).Loss(double.NaN, 1) },
         { "leg inlet flow", "inlet", () => default(TeeLeg).Loss(1, double.PositiveInfinity) },
         { "contraction that widens", "boreRatio", () => BoreChange.SharpContraction(1.01) },
-        { "expansion that narrows", "boreRatio", () => BoreChange.Expansion(-0.01) },
+        { "contraction of negative ratio", "boreRatio", () => BoreChange.SharpContraction(-0.01) },
+        { "expansion that narrows", "boreRatio", () => BoreChange.Expansion(1.01) },
+        { "expansion of negative ratio", "boreRatio", () => BoreChange.Expansion(-0.01) },
         { "tight bore shut", "boreRatio", () => ReducedBore.Loss(0, 1) },
         { "tight bore wider than the tube", "boreRatio", () => ReducedBore.Loss(1.01, 1) },
         { "tight bore of negative length", "lengthOverBore", () => ReducedBore.Loss(0.5, -1) },
@@ -101,6 +106,8 @@ public class ArgumentRangeTests
     {
         Assert.True(DarcyFriction.Laminar(2000) > 0);
         Assert.True(DarcyFriction.Turbulent(4000, 1) > 0);
+        Assert.True(DarcyFriction.PressureGroup(1e5, 1).Group > 0);
+        Assert.True(CurvedTube.Factor(100, 0.5) > 0);
         Assert.True(SmoothBend.Coefficient(1e5, 1, SmoothBend.Shape(Math.PI, 0.5)) > 0);
         Assert.True(Mitre.Coefficient(150 * Math.PI / 180) > 0);
         Assert.True(Lichtarowicz.DischargeCoefficient(10, 10) > 0);
