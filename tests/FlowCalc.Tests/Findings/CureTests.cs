@@ -98,6 +98,17 @@ public class CureTests
     }
 
     [Fact]
+    public void A_wider_tube_that_is_too_weak_for_the_supply_comes_after_one_that_bears_it()
+    {
+        var json = Pair.With(Pair.Right, Pair.LongThinRight);
+        json = Pair.Edit(json, "\"minimumBendRadius\": \"28 mm\"", "\"minimumBendRadius\": \"28 mm\", \"workingPressure\": \"7 bar\"");
+
+        var cure = Judged.Of(json).Single(FindingCodes.StarvedNozzle).Cure!;
+
+        Assert.Equal("trunk", Assert.Single(cure.Changes).To);
+    }
+
+    [Fact]
     public void A_tight_fitting_is_opened_rather_than_the_tube_replaced()
     {
         const string tight = """ "to": "right", "tube": "feed", "length": "1 m", "fittings": [{ "fitting": { "kind": "union", "bore": "1.8 mm", "length": "20 mm" } }] """;
