@@ -1,13 +1,14 @@
 import { readFile, readdir } from "node:fs/promises";
 import { basename, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { EpanetTree, engineVersion, tightest } from "./epanet.mjs";
 import { layoutOf, treeOf } from "./layout.mjs";
 import { withService } from "./service.mjs";
 import { handmadeTrees, randomTree } from "./trees.mjs";
 
 const usage = `usage: node peer.mjs [<address of a running service>] [options]
-       node peer.mjs run <path to FlowCalc.Api.dll> [options]
-Without an address, FLOWCALC_URL is asked for it.
+       node peer.mjs run [<path to FlowCalc.Api.dll>] [options]
+Without an address, FLOWCALC_URL is asked for it; without a path, the Release build of this tree is started.
   --count <number>    random trees, 220
   --seed <number>     seed of the first one, 1
   --layouts <folder>  also the plain-….json that the benchmarks write there`;
@@ -100,9 +101,10 @@ function read(words) {
 
 const options = read(process.argv.slice(2));
 const [first = process.env.FLOWCALC_URL, library, ...rest] = options?.words ?? [];
+const built = fileURLToPath(new URL("../../src/FlowCalc.Api/bin/Release/net10.0/FlowCalc.Api.dll", import.meta.url));
 let ok;
-if (first === "run" && library && rest.length === 0) ok = await withService(library, (address) => compareAll(address, options));
-else if (first && first !== "run" && !library) ok = await compareAll(first, options);
+if (options && first === "run" && rest.length === 0) ok = await withService(library ?? built, (address) => compareAll(address, options));
+else if (options && first && first !== "run" && !library) ok = await compareAll(first, options);
 else {
   console.error(usage);
   process.exit(2);
