@@ -194,6 +194,16 @@ public class CureTests
     }
 
     [Fact]
+    public void A_change_that_gains_next_to_nothing_is_no_cure()
+    {
+        // The right nozzle is too small for what is wanted of it; wider tube moves its share by a fraction of a per cent.
+        var starved = Judged.Of(Pair.With("\"id\": \"right\",", "\"id\": \"right\", \"share\": 0.8,")).Single(FindingCodes.StarvedNozzle);
+
+        Assert.Null(starved.Cure);
+        Assert.Matches("no cure found, [1-9][0-9]* single changes tried", starved.Message);
+    }
+
+    [Fact]
     public void A_balanced_layout_makes_no_trials()
     {
         var trials = new FlowCalc.Findings.Cures.Trials(4, TestContext.Current.CancellationToken);
