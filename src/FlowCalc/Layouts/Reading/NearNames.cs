@@ -34,7 +34,7 @@ static class NearNames
         return best;
     }
 
-    // Damerau's count of letters to insert, drop, change or swap with the next (Comm. ACM 7 (1964) 171), each pair swapped once.
+    // Damerau's count of letters to insert, drop, change or swap with the next (Comm. ACM 7 (1964) 171, from memory), each pair swapped once.
     static int Steps(string from, string to)
     {
         Span<int> before = stackalloc int[LongestCompared + 1], last = stackalloc int[LongestCompared + 1], row = stackalloc int[LongestCompared + 1];
