@@ -81,8 +81,17 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
             return;
         if (fields["$ref"] is JsonValue value && value.GetValue<string>() is var target)
             fields["$ref"] = target.StartsWith(Definitions, StringComparison.Ordinal) ? Components + ComponentOf(target[Definitions.Length..]) : Components + Layout;
+        if (fields["properties"] is JsonObject properties)
+            ForbidInWords(properties);
         foreach (var (_, field) in fields)
             Redirect(field);
+    }
+
+    // Some readers of contracts know no field whose schema is plain false, though JSON Schema has it.
+    static void ForbidInWords(JsonObject properties)
+    {
+        foreach (var name in properties.Where(property => property.Value?.GetValueKind() is JsonValueKind.False).Select(property => property.Key).ToList())
+            properties[name] = new JsonObject { ["not"] = new JsonObject() };
     }
 
     static string ComponentOf(string definition) => "Layout." + definition;

@@ -81,7 +81,7 @@ public sealed class KeptExampleTests(Service service) : IDisposable
                 Assert.True(Math.Abs(one - other) <= 1e-9 * Math.Max(1, Math.Abs(one)), $"{place}: {one} kept, {other} answered.");
                 break;
             default:
-                Assert.Equal(expected.GetRawText(), actual.GetRawText());
+                Assert.Equal(expected.ToString(), actual.ToString());
                 break;
         }
     }

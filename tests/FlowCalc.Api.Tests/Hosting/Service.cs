@@ -9,7 +9,7 @@ namespace FlowCalc.Api.Tests.Hosting;
 /// <summary>The real service in this process, as it runs by default but for the demo on the terminal.</summary>
 public class Service : WebApplicationFactory<Program>
 {
-    readonly Dictionary<string, string> settings = new() { ["Startup:Demo"] = "false" };
+    readonly Dictionary<string, string> settings = new() { ["Startup:Demo"] = "false", ["Logging:LogLevel:Default"] = "Warning" };
 
     /// <summary>A service of its own with other settings.</summary>
     public static Service With(params (string Key, string Value)[] settings)

@@ -1,3 +1,7 @@
+using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Startup;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
 
 namespace FlowCalc.Api.Tests.Hosting;
@@ -13,9 +17,9 @@ public sealed class SettingTests
     [InlineData("Limits:RequestsPerMinute", "-5")]
     public async Task Limit_outside_its_range_stops_the_start(string key, string value)
     {
-        await using var service = Service.With((key, value));
+        await using var service = Configured(key, value);
 
-        var thrown = Assert.Throws<OptionsValidationException>(service.CreateClient);
+        var thrown = await Assert.ThrowsAsync<OptionsValidationException>(() => service.StartAsync(TestContext.Current.CancellationToken));
 
         Assert.Contains("Limits", thrown.Message, StringComparison.Ordinal);
     }
@@ -26,8 +30,17 @@ public sealed class SettingTests
     [InlineData("Startup:Demos", "true")]
     public async Task Setting_that_is_unknown_or_unreadable_stops_the_start(string key, string value)
     {
-        await using var service = Service.With((key, value));
+        await using var service = Configured(key, value);
 
-        Assert.Throws<InvalidOperationException>(service.CreateClient);
+        await Assert.ThrowsAsync<InvalidOperationException>(() => service.StartAsync(TestContext.Current.CancellationToken));
+    }
+
+    static WebApplication Configured(string key, string value)
+    {
+        var builder = WebApplication.CreateBuilder([$"--{key}={value}", "--urls=http://127.0.0.1:0"]);
+        builder.Logging.ClearProviders();
+        builder.AddLimits();
+        builder.AddDemo();
+        return builder.Build();
     }
 }

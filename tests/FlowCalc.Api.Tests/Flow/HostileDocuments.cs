@@ -1,0 +1,156 @@
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace FlowCalc.Api.Tests.Flow;
+
+/// <summary>Near-valid and hostile documents, the same ones for the same seed.</summary>
+static class HostileDocuments
+{
+    static readonly JsonNode Demo = JsonNode.Parse(Documents.Demo)!;
+
+    static readonly string[] Values =
+    [
+        "1e308", "-1e308", "1e309", "5e-324", "-0.0", "0", "-1", "1", "9007199254740993", "123456789012345678901234567890", "1e-30", "true", "false", "null", "[]", "{}", "[[]]", "\"\"", "\" \"",
+        "\"1e308 bar\"", "\"NaN bar\"", "\"Infinity m\"", "\"-5 bar\"", "\"0 mm\"", "\"1,5 mm\"", "\"12\"", "\"12 parsec\"", "\"1e-300 mm\"", "\"1e30 km\"", "\"1/0 in\"", "\"1 1/2 in\"", "\"1/4 in\"",
+        "\"5 mm mm\"", "\"-273.16 °C\"", "\"1e6 °C\"", "\"½ in\"", "\"10 gpm\"", "\"10 bara\"", "\"1e-5 bara\"", "\"90 °\"", "\"1e9 °\"", "\"5 mm\"", "\"3 kg\"", "\"16 bar\"", "\"1 m\"",
+        "{\"value\":1e308,\"unit\":\"bar\"}", "{\"value\":\"1\",\"unit\":\"bar\"}", "{\"value\":1}", "{\"unit\":\"mm\"}", "{\"value\":5,\"unit\":\"mm\",\"x\":1}",
+        "\"\\ud800\"", "\"\\udc00\\ud800\"", "\"\\u0000\"", "\"ＴＥＥ\"", "\"\U0001F525\"", "\"\\u202e mm 5\"", "\"a\\/b~c\"", "\"bottle\"", "\"T-rear\"", "\"driver\"", "\"drop\"", "\"branch\"", "\"run\"", "\"tee\"", "\"nozzle\"",
+        "[0,0,-1]", "[1e308,1e308,1e308]", "[\"1 m\",\"2 m\",\"3 m\"]", "[\"1e4 m\",\"1 m\"]", "{\"mixture\":\"water-propylene-glycol\",\"massFraction\":0.4}", "{\"density\":\"1e-9 kg/m3\",\"viscosity\":\"1e9 Pa·s\"}",
+    ];
+
+    static readonly string[] Names = ["", "id", "kind", "at", "from", "to", "tube", "bore", "length", "rise", "bends", "via", "fittings", "leaves", "share", "zone", "kFactor", "orifice", "unit", "value", "__proto__", "\ud83d\udd25", "a/b~c"];
+
+    /// <summary>The document of a seed.</summary>
+    public static byte[] Of(int seed)
+    {
+        var random = new Random(seed);
+        var text = random.Next(10) switch
+        {
+            < 4 => HostileTree.Of(random),
+            < 6 => Mutated(random, JsonNode.Parse(HostileTree.Of(random))!),
+            _ => Mutated(random, Demo.DeepClone()),
+        };
+        return random.Next(12) == 0 ? Broken(random, text) : Encoding.UTF8.GetBytes(text);
+    }
+
+    static string Mutated(Random random, JsonNode document)
+    {
+        var raw = new Dictionary<JsonNode, string>(ReferenceEqualityComparer.Instance);
+        for (var change = random.Next(1, random.Next(2, 9)); change > 0; change--)
+            Change(random, document, raw);
+        var text = new StringBuilder();
+        Write(random, document, raw, random.Next(30) == 0, text);
+        return text.ToString();
+    }
+
+    static void Change(Random random, JsonNode document, Dictionary<JsonNode, string> raw)
+    {
+        var place = Somewhere(random, document);
+        switch (place)
+        {
+            case JsonObject { Count: > 0 } fields:
+                var name = fields.ElementAt(random.Next(fields.Count)).Key;
+                switch (random.Next(5))
+                {
+                    case 0: fields.Remove(name); break;
+                    case 1: fields[Names[random.Next(Names.Length)]] = fields[name]?.DeepClone(); break;
+                    case 2: fields[name] = Somewhere(random, document).DeepClone(); break;
+                    default: fields[name] = Raw(random, raw); break;
+                }
+                break;
+            case JsonArray { Count: > 0 } items:
+                var at = random.Next(items.Count);
+                switch (random.Next(6))
+                {
+                    case 0: items.RemoveAt(at); break;
+                    case 1: items.Add(items[at]?.DeepClone()); break;
+                    case 2: items[at] = items[random.Next(items.Count)]?.DeepClone(); break;
+                    case 3 when random.Next(8) == 0:
+                        for (var copy = 0; copy < 1_000; copy++)
+                            items.Add(items[at]?.DeepClone());
+                        break;
+                    default: items[at] = Raw(random, raw); break;
+                }
+                break;
+            case JsonObject empty:
+                empty["x"] = Raw(random, raw);
+                break;
+        }
+    }
+
+    static JsonNode Somewhere(Random random, JsonNode from)
+    {
+        var here = from;
+        while (random.Next(4) > 0)
+        {
+            var inner = here switch
+            {
+                JsonObject fields => [.. fields.Select(field => field.Value).Where(value => value is JsonObject or JsonArray)],
+                JsonArray items => (JsonNode?[])[.. items.Where(value => value is JsonObject or JsonArray)],
+                _ => [],
+            };
+            if (inner.Length == 0)
+                break;
+            here = inner[random.Next(inner.Length)]!;
+        }
+        return here;
+    }
+
+    // Some texts, such as half a surrogate pair, cannot be a node's value; they are put in when the document is written.
+    static JsonValue Raw(Random random, Dictionary<JsonNode, string> raw)
+    {
+        var node = JsonValue.Create("raw");
+        raw[node] = random.Next(20) == 0 ? Nested(random.Next(2, 3_000)) : Values[random.Next(Values.Length)];
+        return node;
+    }
+
+    static string Nested(int depth) => new string('[', depth) + new string(']', depth);
+
+    static void Write(Random random, JsonNode? node, Dictionary<JsonNode, string> raw, bool repeats, StringBuilder text)
+    {
+        switch (node)
+        {
+            case null:
+                text.Append("null");
+                break;
+            case JsonObject fields:
+                text.Append('{');
+                foreach (var (name, value) in fields)
+                    for (var times = repeats && random.Next(40) == 0 ? 2 : 1; times > 0; times--)
+                    {
+                        text.Append(text[^1] == '{' ? "" : ",").Append(JsonValue.Create(name).ToJsonString()).Append(':');
+                        Write(random, value, raw, repeats, text);
+                    }
+                text.Append('}');
+                break;
+            case JsonArray items:
+                text.Append('[');
+                foreach (var (at, item) in items.Index())
+                {
+                    text.Append(at == 0 ? "" : ",");
+                    Write(random, item, raw, repeats, text);
+                }
+                text.Append(']');
+                break;
+            default:
+                text.Append(raw.TryGetValue(node, out var hostile) ? hostile : node.ToJsonString());
+                break;
+        }
+    }
+
+    static byte[] Broken(Random random, string text)
+    {
+        var bytes = Encoding.UTF8.GetBytes(text);
+        switch (random.Next(5))
+        {
+            case 0: return bytes[..random.Next(bytes.Length)];
+            case 1: return [.. bytes, .. "}"u8];
+            case 2: return [0xEF, 0xBB, 0xBF, .. bytes];
+            case 3: return [];
+            default:
+                for (var flips = random.Next(1, 6); flips > 0; flips--)
+                    bytes[random.Next(bytes.Length)] = (byte)random.Next(256);
+                return bytes;
+        }
+    }
+}
