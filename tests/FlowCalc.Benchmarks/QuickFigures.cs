@@ -48,7 +48,7 @@ internal static class QuickFigures
     {
         var watch = Stopwatch.StartNew();
         var calls = 0;
-        while (watch.ElapsedMilliseconds < 200) { action(); calls++; }
+        while (watch.ElapsedMilliseconds < 500) { action(); calls++; }
         var perSample = Math.Max(1, calls / 15);
         var samples = new double[15];
         for (var s = 0; s < samples.Length; s++)

@@ -58,9 +58,8 @@ public static class FlowFindings
         if (NozzlePressures.BelowRange(flowCase) is { } below)
         {
             var worst = below.MaxBy(hit => hit.Badness).Item;
-            var cure = new Lazy<Cure?>(() => PressureCure.Of(flowCase, trials, NozzleAt(flowCase, worst), below.First(hit => hit.Item == worst)));
             findings.Add(FindingCodes.NozzleBelowRange, Statement, QuantityKind.Pressure, "nozzle", below,
-                hit => NozzlePressures.Sentence(flowCase, hit), hit => hit.Item == worst ? cure.Value : null);
+                hit => NozzlePressures.Sentence(flowCase, hit), hit => hit.Item == worst ? PressureCure.Of(flowCase, trials, NozzleAt(flowCase, worst), hit) : null);
         }
         findings.Add(FindingCodes.NozzleAboveRange, Statement, QuantityKind.Pressure, "nozzle", NozzlePressures.AboveRange(flowCase), hit => NozzlePressures.Sentence(flowCase, hit));
     }

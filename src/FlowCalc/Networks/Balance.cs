@@ -36,16 +36,17 @@ internal static class Balance
     static (double Pressure, double Relative) RunMismatch<TPath>(SteadyState state, TPath path, double reservoir) where TPath : struct, IExpansionPath
     {
         var network = state.Network;
-        var (parent, rise, loss, potential, lines) = (network.Parent, network.Rise, state.Loss, state.Potential, state.Lines);
+        var (parent, rise, loss, flow, potential) = (network.Parent, network.Rise, state.Loss, state.Flow, state.Potential);
         double most = 0, highest = Math.Abs(reservoir);
         for (var j = 0; j < potential.Length; j++)
         {
             var above = j == 0 ? reservoir : potential[parent[j]];
-            var isStill = double.IsNaN(lines[j].V);
+            // Where nothing flows no line gave a potential.
+            var isStill = flow[j] == 0;
             if (isStill) potential[j] = above - rise[j] * path.Weight(above);
             var expected = above - loss[j] - rise[j] * path.Weight(0.5 * (above + potential[j]));
             if (isStill) potential[j] = expected;
-            else most = Larger(most, Math.Abs(expected - potential[j]));
+            else most = Math.Max(most, Math.Abs(expected - potential[j]));
             highest = Math.Max(highest, Math.Abs(potential[j]));
         }
         return (most, most == 0 ? 0 : most / highest);
@@ -60,11 +61,8 @@ internal static class Balance
             if (state.IsClosed[i]) continue;
             var point = network.Nozzles[i];
             var tangent = path.Nozzle(state.Potential[point], state.Flow[point], network.NozzleArea[i]);
-            most = Larger(most, Math.Abs(tangent.G * state.Potential[point] - tangent.R - tangent.T * state.Flow[point]) / tangent.T);
+            most = Math.Max(most, Math.Abs(tangent.G * state.Potential[point] - tangent.R - tangent.T * state.Flow[point]) / tangent.T);
         }
         return most == 0 ? 0 : most / Math.Abs(state.Flow[0]);
     }
-
-    // Unlike Math.Max in a chain of comparisons, a NaN stays.
-    static double Larger(double most, double next) => next <= most ? most : next;
 }

@@ -15,32 +15,44 @@ internal static class ColdStart
     public static void Fill(SteadyState state, double density, double reservoir, double ambient)
     {
         var network = state.Network;
-        var parent = network.Parent;
-        double[] resistance = state.Loss, conductance = state.Slope;
+        ReadOnlySpan<int> parent = network.Parent;
+        Span<double> resistance = state.Loss, conductance = state.Slope, below = state.Flow;
         Resistances(network, resistance);
-        Array.Clear(conductance);
+        below.Clear();
         for (var i = 0; i < network.Nozzles.Length; i++)
             if (!state.IsClosed[i])
-                conductance[network.Nozzles[i]] = Math.Sqrt(2) * network.NozzleArea[i];
+                below[network.Nozzles[i]] = Math.Sqrt(2) * network.NozzleArea[i];
         for (var j = network.Count - 1; j >= 0; j--)
         {
             // kg/s for each √(ρ·Pa): of the subtree below the point, then of the run that feeds it as well.
-            var below = conductance[j];
-            var total = below / Math.Sqrt(1 + below * below * resistance[j]);
+            var own = below[j];
+            var total = own / Math.Sqrt(1 + own * own * resistance[j]);
             conductance[j] = total;
-            if (j > 0) conductance[parent[j]] += total;
+            if (j > 0) below[parent[j]] += total;
         }
+        Spread(state, density, reservoir, ambient);
+    }
 
-        for (var j = 0; j < network.Count; j++)
+    // Flows divide at a point as the conductances do.
+    static void Spread(SteadyState state, double density, double reservoir, double ambient)
+    {
+        ReadOnlySpan<int> parent = state.Network.Parent;
+        ReadOnlySpan<double> resistance = state.Loss;
+        Span<double> perConductance = state.Slope, flows = state.Flow;
+        var potentials = state.Potential;
+        var perDensity = 1 / density;
+        for (var j = 0; j < potentials.Length; j++)
         {
-            var above = j == 0 ? reservoir : state.Potential[parent[j]];
-            var flow = conductance[j] * Math.Sqrt(density * Math.Max(above - ambient, 0));
-            state.Flow[j] = flow;
-            state.Potential[j] = above - resistance[j] * flow * flow / density;
+            var above = j == 0 ? reservoir : potentials[parent[j]];
+            var flow = perConductance[j] * (j == 0 ? Math.Sqrt(density * Math.Max(reservoir - ambient, 0)) : perConductance[parent[j]]);
+            var below = flows[j];
+            flows[j] = flow;
+            perConductance[j] = below > 0 ? flow / below : 0;
+            potentials[j] = above - resistance[j] * perDensity * flow * flow;
         }
     }
 
-    static void Resistances(Network network, double[] resistance)
+    static void Resistances(Network network, Span<double> resistance)
     {
         var (perFlow, weight, constant) = (network.Tubes.ReynoldsPerFlow, network.Tubes.Weight, network.Constant);
         for (var j = 0; j < network.Count; j++)

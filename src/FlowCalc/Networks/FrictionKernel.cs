@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace FlowCalc.Networks;
 
@@ -24,6 +25,7 @@ internal static class FrictionKernel
     /// <param name="root">1/√f of Colebrook, from the last call; one step nearer on return.</param>
     /// <param name="group">f·Re² on return.</param>
     /// <param name="slope">d(f·Re²)/dRe on return.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Step(Vector<double> reynolds, Vector<double> roughness, ref Vector<double> root, out Vector<double> group, out Vector<double> slope)
     {
         var turbulentReynolds = Vector.Max(reynolds, new Vector<double>(4000));
@@ -33,6 +35,13 @@ internal static class FrictionKernel
         slope = 2 * product * keep;
         if (Vector.GreaterThanOrEqualAll(reynolds, turbulentReynolds)) return;
 
+        Blend(reynolds, turbulentReynolds, factor, keep, ref group, ref slope);
+    }
+
+    // Kept out of line: the tubes of a well-fed tree never come here.
+    static void Blend(
+        Vector<double> reynolds, Vector<double> turbulentReynolds, Vector<double> factor, Vector<double> keep, ref Vector<double> group, ref Vector<double> slope)
+    {
         // df/dRe at 4000 is −2 f (1 − keep) / 4000; the cubic is written in u over 2000 … 4000.
         var u = (reynolds - new Vector<double>(2000)) * (1.0 / 2000);
         var endSlope = factor * (keep - Vector<double>.One); // times 2000: −2 f (1 − keep) / 4000 · 2000
@@ -56,6 +65,7 @@ internal static class FrictionKernel
     /// <param name="root">x, one step nearer on return.</param>
     /// <param name="factor">f on return.</param>
     /// <param name="keep">1 / (1 + q) with q = 2.51·(2/ln 10) / (Re·a) on return: d ln f / d ln Re is 2 (keep − 1).</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Turbulent(Vector<double> reynolds, Vector<double> roughness, ref Vector<double> root, out Vector<double> factor, out Vector<double> keep)
     {
         var scaled = roughness * reynolds + 2.51 * root;

@@ -24,15 +24,15 @@ internal static class TreeSweeps
             var above = parents[j];
             var weight = path.Weight(0.5 * (potentials[above] + potentials[j]));
             var e = slopes[j] * flows[j] + crosses[j] * flows[above] - losses[j] - rises[j] * weight;
-            var line = Line(ref sums[j], slopes[j], crosses[j], e);
+            var line = Line(ref sums[j], slopes[j], e);
             lines[j] = line;
             ref var sum = ref sums[above];
             sum.G += line.G;
-            sum.T += line.C;
+            sum.T += line.G * crosses[j];
             sum.R += line.B;
         }
         var rest = slopes[0] * flows[0] - losses[0] - rises[0] * path.Weight(0.5 * (reservoir + potentials[0]));
-        lines[0] = Line(ref sums[0], slopes[0], 0, rest);
+        lines[0] = Line(ref sums[0], slopes[0], rest);
     }
 
     /// <summary>Gives every run its new flow and every point its new potential, parents before children.</summary>
@@ -49,6 +49,7 @@ internal static class TreeSweeps
         var count = state.Network.Count;
         ReadOnlySpan<int> parents = state.Network.Parent.AsSpan(0, count);
         ReadOnlySpan<RunLine> lines = state.Lines.AsSpan(0, count);
+        ReadOnlySpan<double> crosses = state.Cross.AsSpan(0, count);
         var flows = state.Flow.AsSpan(0, count);
         var potentials = state.Potential.AsSpan(0, count);
         double change = 0, floor = double.Epsilon;
@@ -58,7 +59,7 @@ internal static class TreeSweeps
             var (potentialAbove, flowAbove) = j == 0 ? (reservoir, 0) : (potentials[above], flows[above]);
             var line = lines[j];
             var old = flows[j];
-            var flow = line.G * potentialAbove - line.B - line.C * flowAbove;
+            var flow = line.G * (potentialAbove - crosses[j] * flowAbove) - line.B;
             if (damping < 1) flow = old + damping * (flow - old);
             flows[j] = flow;
             potentials[j] = double.IsNaN(line.V) ? potentialAbove : line.U * flow + line.V;
@@ -71,18 +72,16 @@ internal static class TreeSweeps
         return change;
     }
 
-    static RunLine Line(ref SubtreeSum below, double slope, double cross, double e)
+    static RunLine Line(ref SubtreeSum below, double slope, double e)
     {
         var (g, t, r) = (below.G, below.T, below.R);
         below = SubtreeSum.Empty;
-        if (g == 0) return new(0, r / t, 0, 0, double.NaN);
-        // One division for 1 / (t + g·slope) and for 1 / g.
+        if (g == 0) return new(0, r / t, 0, double.NaN);
+        // In a chain each line waits for the one below, so the shortest way to it counts: one division, not the fewest divisions.
         var pivot = t + g * slope;
-        var inverse = 1 / (g * pivot);
-        var perPivot = g * inverse;
-        var perG = pivot * inverse;
-        var line = g * perPivot;
-        return new(line, (r - g * e) * perPivot, line * cross, t * perG, r * perG);
+        var line = g / pivot;
+        var perG = 1 / g;
+        return new(line, (r - g * e) / pivot, t * perG, r * perG);
     }
 
     static void NozzleLines<TPath>(SteadyState state, TPath path) where TPath : struct, IExpansionPath

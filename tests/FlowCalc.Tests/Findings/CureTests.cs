@@ -98,6 +98,17 @@ public class CureTests
     }
 
     [Fact]
+    public void A_wider_tube_that_is_too_weak_for_the_supply_comes_after_one_that_bears_it()
+    {
+        var json = Pair.With(Pair.Right, Pair.LongThinRight);
+        json = Pair.Edit(json, "\"minimumBendRadius\": \"28 mm\"", "\"minimumBendRadius\": \"28 mm\", \"workingPressure\": \"7 bar\"");
+
+        var cure = Judged.Of(json).Single(FindingCodes.StarvedNozzle).Cure!;
+
+        Assert.Equal("trunk", Assert.Single(cure.Changes).To);
+    }
+
+    [Fact]
     public void A_tight_fitting_is_opened_rather_than_the_tube_replaced()
     {
         const string tight = """ "to": "right", "tube": "feed", "length": "1 m", "fittings": [{ "fitting": { "kind": "union", "bore": "1.8 mm", "length": "20 mm" } }] """;
@@ -180,6 +191,16 @@ public class CureTests
 
         Assert.Null(starved.Cure);
         Assert.Contains("no cure found, 0 single changes tried", starved.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_change_that_gains_next_to_nothing_is_no_cure()
+    {
+        // The right nozzle is too small for what is wanted of it; wider tube moves its share by a fraction of a per cent.
+        var starved = Judged.Of(Pair.With("\"id\": \"right\",", "\"id\": \"right\", \"share\": 0.8,")).Single(FindingCodes.StarvedNozzle);
+
+        Assert.Null(starved.Cure);
+        Assert.Matches("no cure found, [1-9][0-9]* single changes tried", starved.Message);
     }
 
     [Fact]

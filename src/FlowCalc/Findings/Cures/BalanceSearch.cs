@@ -82,7 +82,11 @@ sealed class BalanceSearch
         if (better.Exists(trial => trial.Change.Doubt is null)) better.RemoveAll(trial => trial.Change.Doubt is not null);
         if (better.Count == 0) return null;
         var least = better.Min(trial => trial.Worst);
-        return better.Where(trial => trial.Worst <= least + Alike).OrderBy(trial => trial.Change.Length).ThenBy(trial => trial.Change.Step).ThenBy(trial => Math.Round(trial.Worst, 6)).First();
+        var most = least + Alike;
+        // Where one change brings every nozzle within its limits, one that leaves a nozzle outside is no match for it.
+        var allowed = Imbalance.Allowed(flowCase);
+        if (!Grading.IsBeyond(least, allowed)) most = Math.Min(most, Math.Max(least, allowed));
+        return better.Where(trial => trial.Worst <= most).OrderBy(trial => trial.Change.Length).ThenBy(trial => trial.Change.Step).ThenBy(trial => Math.Round(trial.Worst, 6)).First();
     }
 
     string Tried()

@@ -36,12 +36,19 @@ static class TubeChanges
         var run = flowCase.Layout.Runs[index];
         var (changed, doubt) = Rebending.InTube(flowCase.Layout, run, tube, flowCase.Units);
         if (changed is null) return null;
+        doubt ??= TooWeak(flowCase, tube);
         var before = run.Tube.Name ?? Wording.Tube(run.Tube, flowCase.Units);
         var words = $"{Wording.Tube(tube, flowCase.Units)} instead of {Wording.Tube(run.Tube, flowCase.Units)} in {Wording.Id(run.Id)}";
         return new LayoutChange(new CureChange($"runs/{run.Id}/tube", before, tube.Name!), words,
             flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(index, changed) }, run.Length.Meters,
             Math.Abs(tube.Bore.Meters - run.Tube.Bore.Meters), doubt);
     }
+
+    // A wider tube of the same wall bears less; what stands in it while every outlet is shut is the reservoir's pressure.
+    static string? TooWeak(FlowCase flowCase, Tube tube) =>
+        tube.WorkingPressure is { } marked && flowCase.Flow.Supply is { } supply && marked < supply.ReservoirPressure
+            ? $"{Wording.Id(tube.Name!)} is marked for no more than {Wording.Gauge(marked.Pascals, flowCase)}"
+            : null;
 
     static Tube FromCatalogue(CatalogueTube tube, Pressure ambient) => new()
     {

@@ -112,6 +112,15 @@ public class TeeClosedFormTests
     public void Dead_tee_loses_nothing() => Assert.Equal((0, 0, 0), RunFedTeeShape.Run(TeeBody.Smooth).Loss(0, 0));
 
     [Fact]
+    public void All_flow_in_the_run_has_the_slopes_of_a_dividing_tee()
+    {
+        var (_, byOwn, byInlet) = RunFedTeeShape.Run(TeeBody.Smooth).Loss(1, 1);
+
+        Assert.Equal(2 * 0.62 - 0.98 + 8 * 0.03, byOwn, tolerance: 1e-14);
+        Assert.Equal(-0.98 + 2 * 0.36 - 6 * 0.03, byInlet, tolerance: 1e-14);
+    }
+
+    [Fact]
     public void Trial_flow_above_the_inlets_holds_the_last_term_at_a_ratio_of_one()
     {
         var (loss, byOwn, byInlet) = RunFedTeeShape.Run(TeeBody.Smooth).Loss(2, 1);

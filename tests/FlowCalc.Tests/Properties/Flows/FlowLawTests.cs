@@ -65,8 +65,9 @@ public class FlowLawTests
 
     [Fact]
     public void A_run_cut_in_two_equal_halves_changes_no_flow() =>
-        Gen.Select(Gen.Double[0.2, 40], Gen.Double[1, 12], Gen.Double[-1, 1]).Sample((length, bore, rise) =>
+        Gen.Select(Gen.Double[0.2, 40], Gen.Double[1, 12], Gen.Double[-1, 1]).Sample((length, bore, steepness) =>
         {
+            var rise = 0.2 * steepness * length;
             static string Tube(FormattableString text) => FormattableString.Invariant(text);
             var whole = Documents.Solve(Documents.Water(
                 """{ "id": "N", "kind": "nozzle", "kFactor": "4 L/min/bar^0.5" }""",

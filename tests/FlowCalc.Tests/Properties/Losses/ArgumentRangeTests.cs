@@ -46,6 +46,7 @@ public class ArgumentRangeTests
         { "bullhead share", "share", () => BullheadTee.Coefficient(1.1, 1, TeeBody.Smooth) },
         { "bullhead without bore", "boreRatio", () => BullheadTee.Outlet(0, TeeBody.Smooth) },
         { "leg share", "share", () => default(TeeLeg).Coefficient(double.NaN) },
+        { "leg share above one", "share", () => default(TeeLeg).Coefficient(1.01) },
         { "leg own flow", "own", () => default(TeeLeg).Loss(double.NaN, 1) },
         { "leg inlet flow", "inlet", () => default(TeeLeg).Loss(1, double.PositiveInfinity) },
         { "contraction that widens", "boreRatio", () => BoreChange.SharpContraction(1.01) },

@@ -1,0 +1,30 @@
+using System.Globalization;
+
+namespace FlowCalc.Benchmarks;
+
+/// <summary>What the program does for its arguments.</summary>
+internal static class Commands
+{
+    static readonly int[] Sizes = [10, 100, 1_000, 10_000, 100_000];
+
+    static async Task<int> Main(string[] args)
+    {
+        switch (args)
+        {
+            case ["quick", .. var asked]:
+                int[] sizes = asked.Length > 0 ? [.. asked.Select(text => int.Parse(text, CultureInfo.InvariantCulture))] : Sizes;
+                QuickFigures.Print(sizes);
+                await RequestFigures.PrintAsync(sizes);
+                return 0;
+            case ["trees", var folder]:
+                // The same trees as layout documents, for solvers outside the project.
+                Directory.CreateDirectory(folder);
+                foreach (var points in Sizes[..^1])
+                    await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
+                return 0;
+            default:
+                await Console.Error.WriteLineAsync("usage: quick [points …] | trees <folder>");
+                return 2;
+        }
+    }
+}

@@ -1,0 +1,115 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Net;
+using System.Net.Http.Headers;
+using System.Text.Json;
+using FlowCalc.Flows;
+using FlowCalc.Findings;
+using FlowCalc.Layouts;
+using FlowCalc.Quantities;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace FlowCalc.Benchmarks;
+
+/// <summary>
+/// The whole call over a real loopback connection, beside an endpoint on the same server that only parses a JSON body and writes it back.
+/// </summary>
+internal static class RequestFigures
+{
+    const int Connections = 4;
+
+    public static async Task PrintAsync(IEnumerable<int> sizes)
+    {
+        await using var plain = new WebApplicationFactory<Program>();
+        await using var factory = plain.WithWebHostBuilder(web => web
+            .UseContentRoot(AppContext.BaseDirectory)
+            .UseEnvironment("Production")
+            .UseSetting("Startup:Demo", "false")
+            .UseSetting("Logging:LogLevel:Default", "Warning")
+            .UseSetting("Limits:FlowTime", "00:01:00")
+            .ConfigureServices(services => services.AddSingleton<IStartupFilter, EchoEndpoint>()));
+        factory.UseKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, 0));
+        factory.StartServer();
+        var address = factory.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        using var handler = new SocketsHttpHandler { MaxConnectionsPerServer = Connections };
+        using var client = new HttpClient(handler) { BaseAddress = new Uri(address) };
+
+        foreach (var points in sizes)
+        {
+            var body = TreeDocument.Of(RandomTree.Tees(points, seed: points));
+            QuickFigures.Line($"flow-core-{points}", QuickFigures.Time(() => Core(body)));
+            var (flow, echo) = await PairAsync(client, body);
+            QuickFigures.Line($"flow-request-{points}", flow);
+            if (points > 100) continue;
+            QuickFigures.Line($"echo-request-{points}", echo);
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"flow-over-echo-{points} {100 * echo / flow:F0} %"));
+        }
+    }
+
+    // What the call does without HTTP: read, solve, judge.
+    static void Core(byte[] body)
+    {
+        var layout = LayoutReader.Read(body).Layout ?? throw new InvalidOperationException("The document has faults.");
+        FlowFindings.Judge(layout, SteadyFlow.Solve(layout), UnitSystem.Metric, CancellationToken.None);
+    }
+
+    // Turn and turn about, so that a busy machine slows both.
+    static async Task<(double Flow, double Echo)> PairAsync(HttpClient client, byte[] body)
+    {
+        var (flow, echo) = (new List<double>(), new List<double>());
+        await MicrosecondsAsync(client, "/v1/flow", body);
+        await MicrosecondsAsync(client, EchoEndpoint.Path, body);
+        for (var turn = 0; turn < 5; turn++)
+        {
+            flow.Add(await MicrosecondsAsync(client, "/v1/flow", body));
+            echo.Add(await MicrosecondsAsync(client, EchoEndpoint.Path, body));
+        }
+        flow.Sort();
+        echo.Sort();
+        return (flow[2], echo[2]);
+    }
+
+    // Time a request, as the reciprocal of the requests a second that all connections together get through.
+    static async Task<double> MicrosecondsAsync(HttpClient client, string path, byte[] body)
+    {
+        var watch = Stopwatch.StartNew();
+        var counts = await Task.WhenAll(Enumerable.Range(0, Connections).Select(_ => Task.Run(async () =>
+        {
+            var count = 0;
+            do
+            {
+                await SendAsync(client, path, body);
+                count++;
+            }
+            while (watch.ElapsedMilliseconds < 400);
+            return count;
+        })));
+        return watch.Elapsed.TotalMicroseconds / counts.Sum();
+    }
+
+    static async Task SendAsync(HttpClient client, string path, byte[] body)
+    {
+        using var content = new ByteArrayContent(body);
+        content.Headers.ContentType = new MediaTypeHeaderValue("application/json");
+        using var response = await client.PostAsync(new Uri(path, UriKind.Relative), content);
+        await response.Content.CopyToAsync(Stream.Null);
+        if (response.StatusCode != HttpStatusCode.OK) throw new InvalidOperationException($"{path}: {response.StatusCode}");
+    }
+
+    sealed class EchoEndpoint : IStartupFilter
+    {
+        public const string Path = "/echo";
+
+        public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
+        {
+            app.UseRouting();
+            app.UseEndpoints(routes => routes.MapPost(Path, (JsonElement body) => body));
+            next(app);
+        };
+    }
+}
