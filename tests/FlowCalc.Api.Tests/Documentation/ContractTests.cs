@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;

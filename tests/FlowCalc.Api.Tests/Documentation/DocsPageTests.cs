@@ -53,7 +53,7 @@ public sealed class DocsPageTests(Service shared)
 
         await page.GotoAsync(new Uri(address, "/docs").ToString());
         await page.GetByText("Steady flow of a layout").First.WaitForAsync(new() { Timeout = 60_000 });
-        await page.GetByText("Agents that a layout may name").First.WaitForAsync(new() { Timeout = 60_000 });
+        await page.GetByText("Flow, balance and findings of plumbed-in").First.WaitForAsync(new() { Timeout = 60_000 });
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
 
         Assert.Empty(foreign);

@@ -1,6 +1,5 @@
 using System.Net.Http.Headers;
 using System.Text;
-using System.Text.Json;
 using FlowCalc.Api.Tests.Hosting;
 
 namespace FlowCalc.Api.Tests.Requests;

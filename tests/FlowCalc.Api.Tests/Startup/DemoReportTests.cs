@@ -2,7 +2,6 @@ using System.Net;
 using FlowCalc.Api.Startup;
 using FlowCalc.Api.Tests.Hosting;
 using Microsoft.Extensions.DependencyInjection;
-using Spectre.Console;
 
 namespace FlowCalc.Api.Tests.Startup;
 
