@@ -1,4 +1,5 @@
 using System.Globalization;
+using BenchmarkDotNet.Running;
 
 namespace FlowCalc.Benchmarks;
 
@@ -22,9 +23,12 @@ internal static class Commands
                 foreach (var points in Sizes[..^1])
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
-            default:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | trees <folder>");
+            case []:
+                await Console.Error.WriteLineAsync("usage: quick [points …] | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
+            default:
+                BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);
+                return 0;
         }
     }
 }

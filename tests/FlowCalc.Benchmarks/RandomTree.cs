@@ -19,12 +19,18 @@ internal sealed class RandomTree
             Children[parent[j]]++;
             Leaves[parent[j]] += Leaves[j];
         }
-        Length = Values(count, () => 0.3 + 1.5 * random.NextDouble());
-        LossCoefficient = Values(count, () => 0.2 + random.NextDouble());
-        NozzleDiameter = Values(count, () => 1.2e-3 + 0.6e-3 * random.NextDouble());
-        BendAngle = Values(count, () => Math.PI / 180 * (30 + 60 * random.NextDouble()));
+        // Figures as a person would write them: millimetres, hundredths of a bore, whole degrees.
+        Length = Values(count, () => Math.Round(0.3 + 1.5 * random.NextDouble(), 3));
+        LossCoefficient = Values(count, () => Math.Round(0.2 + random.NextDouble(), 2));
+        NozzleDiameter = Values(count, () => Math.Round(1.2e-3 + 0.6e-3 * random.NextDouble(), 5));
+        BendDegrees = Values(count, () => random.Next(30, 91));
         Bore = new double[count];
-        for (var j = 1; j < count; j++) Bore[j] = 4e-3 * Math.Pow(Leaves[j], 0.42) * (0.95 + 0.1 * random.NextDouble());
+        for (var j = 1; j < count; j++)
+        {
+            Bore[j] = Math.Round(4e-3 * Math.Pow(Leaves[j], 0.42) * (0.95 + 0.1 * random.NextDouble()), 5);
+            // Room for a bend of three bores.
+            if (hasTees) Length[j] = Math.Max(Length[j], Math.Round(6 * Bore[j], 3));
+        }
     }
 
     /// <summary>Point that feeds point j.</summary>
@@ -45,7 +51,7 @@ internal sealed class RandomTree
 
     public double[] NozzleDiameter { get; }
 
-    public double[] BendAngle { get; }
+    public double[] BendDegrees { get; }
 
     /// <summary>Wall roughness of every tube, m.</summary>
     public static double Roughness => 1.5e-6;

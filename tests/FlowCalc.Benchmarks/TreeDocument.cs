@@ -70,7 +70,7 @@ internal static class TreeDocument
         {
             json.WriteStartArray("bends");
             json.WriteStartObject();
-            Quantity(json, "angle", tree.BendAngle[j], "rad");
+            Quantity(json, "angle", tree.BendDegrees[j], "°");
             Quantity(json, "radius", 3e3 * tree.Bore[j], "mm");
             json.WriteNumber("count", 1);
             json.WriteEndObject();
@@ -81,5 +81,5 @@ internal static class TreeDocument
     }
 
     static void Quantity(Utf8JsonWriter json, string name, double value, string unit) =>
-        json.WriteString(name, FormattableString.Invariant($"{value:R} {unit}"));
+        json.WriteString(name, FormattableString.Invariant($"{Math.Round(value, 9):R} {unit}"));
 }

@@ -29,7 +29,7 @@ internal static class TreeNetwork
                 builder.AddRun(above, Geometry(tree, j, constant));
                 if (isFork) builder.AddTeeLeg(j, RunFedTeeShape.Branch(bore / tree.Bore[above], 0, TeeBody.Smooth), tree.Bore[above]);
             }
-            if (tree.HasTees) builder.AddBend(j, SmoothBend.Shape(tree.BendAngle[j], 3), 1);
+            if (tree.HasTees) builder.AddBend(j, SmoothBend.Shape(tree.BendDegrees[j] * Math.PI / 180, 3), 1);
             if (tree.Children[j] == 0)
                 builder.AddNozzle(j, Orifice.EffectiveArea(tree.NozzleDiameter[j], RandomTree.DischargeCoefficient));
         }
@@ -37,7 +37,7 @@ internal static class TreeNetwork
     }
 
     static RunGeometry Geometry(RandomTree tree, int j, double constant) =>
-        new(tree.Bore[j], tree.Length[j], RandomTree.Roughness / tree.Bore[j], 0, constant);
+        new(tree.Bore[j], tree.Length[j] - (tree.HasTees ? tree.BendDegrees[j] * Math.PI / 180 * 3 * tree.Bore[j] : 0), RandomTree.Roughness / tree.Bore[j], 0, constant);
 
     static double Step(double from, double to)
     {

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FlowCalc.Bottles;
 
 /// <summary>The tube inside a bottle that takes the liquid from its base to its outlet.</summary>
-/// <param name="Bore">Inside diameter, over 0 to 1 m.</param>
+/// <param name="Bore">Inside diameter, 0.001 mm to 1 m.</param>
 /// <param name="Roughness">Height of the wall's roughness.</param>
 /// <param name="Length">Length from the outlet end.</param>
 /// <param name="Inlet">Where the open end lies in the bottle's axes, as x, y (across) and z (from base to outlet); three entries, or empty for straight down.</param>

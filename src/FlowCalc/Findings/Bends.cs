@@ -12,7 +12,7 @@ static class Bends
     public static void Overlap(FlowCase flowCase, FindingList findings)
     {
         var (overlap, interact) = (flowCase.Limit(FindingCodes.BendsOverlap), flowCase.Limit(FindingCodes.BendsInteract));
-        List<Hit>? short_ = null, close = null;
+        List<Hit>? overlapping = null, close = null;
         var runs = flowCase.Layout.Runs;
         for (var index = 0; index < runs.Length; index++)
         {
@@ -20,13 +20,13 @@ static class Bends
             var between = double.PositiveInfinity;
             for (var straight = 1; straight < route.Straights.Length - 1; straight++) between = Math.Min(between, route.Straights[straight].Meters);
             var least = Math.Min(between, Math.Min(route.Straights[0].Meters, route.Straights[^1].Meters));
-            if (AddOverlap(run, index, least, between, overlap, ref short_) && least < 0) continue;
+            if (AddOverlap(run, index, least, between, overlap, ref overlapping) && least < 0) continue;
 
             var bores = between / run.Tube.Bore.Meters;
             var (severity, step) = Grading.Of(interact, bores, lowerIsWorse: true);
             if (severity != Severity.Pass) (close ??= []).Add(new Hit(index, run.Id, severity, -bores, bores, step));
         }
-        findings.Add(FindingCodes.BendsOverlap, overlap.Source, QuantityKind.Length, "run", short_, hit => OverlapSentence(flowCase, hit));
+        findings.Add(FindingCodes.BendsOverlap, overlap.Source, QuantityKind.Length, "run", overlapping, hit => OverlapSentence(flowCase, hit));
         findings.Add(FindingCodes.BendsInteract, interact.Source, null, "run", close, hit =>
             $"Two bends of {Wording.Id(hit.Id)} are {Wording.Number(hit.Measured)} bores of straight tube apart, limit {Wording.Number(hit.Bound)}: each changes the other's loss by -30 % to +20 %, which is not counted");
     }

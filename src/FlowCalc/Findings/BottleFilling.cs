@@ -1,3 +1,4 @@
+using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using FlowCalc.Quantities;
 
@@ -11,7 +12,7 @@ static class BottleFilling
         if (flowCase.Layout.Supply is not BottleSupply { Bottle: var bottle }) return;
         var limit = flowCase.Limit(FindingCodes.BottleLiquidFull);
         var temperature = flowCase.Layout.Temperature.Kelvins;
-        var part = bottle.Fill.Kilograms / flowCase.Layout.Agent.Density(temperature) / bottle.Volume.CubicMeters;
+        var part = BottlePressure.LiquidPart(bottle, flowCase.Layout.Agent, temperature);
         var (severity, step) = Grading.Of(limit, part);
         if (severity == Severity.Pass) return;
 

@@ -86,8 +86,8 @@ static class CorrelationRanges
         var where = $"{Wording.Ids(ids)}{(count > ids.Length ? $" (of {Wording.Count(count, "place")})" : "")}";
         var (message, limit, source) = reason switch
         {
-            Reason.Friction => ($"In {where} the Reynolds number is over 1e8 or the roughness over 5 % of the bore, where the friction equation has no data.", (double?)null, "C. F. Colebrook (1939)"),
-            Reason.Bend => ($"In {where} a bend is tighter than its loss has data for: a radius under 0.5 bores, or under 1.5 bores where it turns more than 90°.", 1.5, "D. C. Rennels and H. M. Hudson, Pipe Flow, 2012; the limit of 1.5 from a comparison with H. Ito (1960)"),
+            Reason.Friction => ($"In {where} the Reynolds number is over 1e8 or the roughness over 5 % of the bore, where the friction equation has no data.", (double?)null, "C. F. Colebrook (1939, from memory)"),
+            Reason.Bend => ($"In {where} a bend is tighter than its loss has data for: a radius under 0.5 bores, or under 1.5 bores where it turns more than 90°.", 1.5, "D. C. Rennels and H. M. Hudson, Pipe Flow, 2012; the limit of 1.5 from a comparison with H. Ito (1960) (both from memory)"),
             Reason.WideBranch => ($"In {where} the tee's branch is wider than its run: its loss is pieced together from an equal tee and an expansion.", 1, Tees),
             Reason.NarrowBranch => ($"In {where} the tee's branch is narrower than 0.4 of its run, where published tees part from one another.", LeastBoreRatio, Tees),
             Reason.WideOutlet => ($"In {where} an outlet is wider than the branch that feeds its tee, where the tee's loss has no data.", 1, "I. E. Idelchik, Handbook of Hydraulic Resistance, 3rd ed., diagram 7-29 (from memory)"),

@@ -86,7 +86,7 @@ public static class FindingCodes
         new(TeeOutsideData, "A tee's branch takes under 10 % or over 90 % of the flow; a tee fed through its branch divides more unevenly than 30 to 70 %.",
             [Severity.Warn], DefaultLimits.CommonPractice),
         new(TeePortOffAngle, "A tube leaves a tee at an angle to the axis of its port.", [Severity.Warn], DefaultLimits.CommonPractice),
-        new(TransitionFlow, "The Reynolds number in a run is between 2000 and 4000.", [Severity.Note], "C. F. Colebrook (1939) above, G. Hagen and J. Poiseuille (1839, 1840) below; none between"),
+        new(TransitionFlow, "The Reynolds number in a run is between 2000 and 4000.", [Severity.Note], "C. F. Colebrook (1939) above, G. Hagen and J. Poiseuille (1839, 1840) below (all from memory); none between"),
         new(UnevenBranch, "Nozzles behind one leg of a tee or junction fall short of their wanted shares; names the leg and the run in it that costs them most.",
             [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(VelocityHigh, "The mean velocity of the liquid in a run is high.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),

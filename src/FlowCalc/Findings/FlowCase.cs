@@ -15,7 +15,6 @@ sealed class FlowCase
     {
         (Layout, Flow, Units, Limits, Cancellation) = (layout, flow, units, limits, cancellationToken);
         Ambient = layout.AmbientPressure.Pascals;
-        var runs = layout.Runs;
         leaving = LeavingRuns.Of(layout);
         FeedRun = new int[layout.Points.Length];
         FeedRun[leaving.SupplyPoint] = -1;

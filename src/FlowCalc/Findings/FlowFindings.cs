@@ -20,7 +20,7 @@ public static class FlowFindings
     /// <returns>Verdict, findings and the limits applied. The same layout gives the same judgement, to the last character.</returns>
     /// <exception cref="ArgumentException"><paramref name="flow"/> has not converged or is not of this layout, or the layout states a limit that cannot be stated.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    /// <remarks>A layout on whose shares nothing is found is judged without any solve, save one where a tee's body is not given.</remarks>
+    /// <remarks>A layout on which nothing is found that a change could mend is judged without any solve, save one where a tee's body is not given.</remarks>
     public static FlowJudgement Judge(Layout layout, FlowResult flow, UnitSystem units, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(layout);

@@ -40,7 +40,7 @@ static class RunVelocities
         var others = count > 1 ? $", and so has the flow in {Wording.Count(count - 1, "other run")}" : "";
         findings.Add(new Finding(FindingCodes.TransitionFlow, Severity.Note, [.. ids],
             $"The flow in {Wording.Id(ids[0])} has a Reynolds number of {Wording.Number(reynolds)}, between laminar (up to 2000) and turbulent (from 4000){others}: "
-            + "friction there is uncertain by 30 % or more.",
+            + "friction there is uncertain by 30 % or more (common practice, no source).",
             new Measure(reynolds, null), new Measure(DarcyFriction.LaminarLimit, null), "no correlation holds between 2000 and 4000; the two sides are joined by a smooth curve", null), first);
     }
 }

@@ -6,6 +6,7 @@ namespace FlowCalc.Findings;
 /// <summary>Tees that divide their flow more unevenly than loss data reach.</summary>
 static class TeeSplits
 {
+    // Where the printed tables known to us end or thin out: common practice, no source.
     const double RunFedLeast = 0.10;
     const double BullheadLeast = 0.30;
 
@@ -40,7 +41,7 @@ static class TeeSplits
         {
             var runFed = flowCase.Layout.Points[hit.Item] is Tee { FedThrough: TeePort.Run };
             return runFed
-                ? $"The branch of {Wording.Id(hit.Id)} takes {Wording.Percent(hit.Measured, hit.Bound)} of its flow; loss data for tees fed through the run reach from 10 to 90 %"
-                : $"The smaller outlet of {Wording.Id(hit.Id)} takes {Wording.Percent(hit.Measured, hit.Bound)} of its flow; loss data for tees fed through the branch reach from 30 to 70 %";
+                ? $"The branch of {Wording.Id(hit.Id)} takes {Wording.Percent(hit.Measured, hit.Bound)} of its flow; loss data for tees fed through the run are commonly trusted from 10 to 90 %"
+                : $"The smaller outlet of {Wording.Id(hit.Id)} takes {Wording.Percent(hit.Measured, hit.Bound)} of its flow; loss data for tees fed through the branch are commonly trusted from 30 to 70 %";
         });
 }

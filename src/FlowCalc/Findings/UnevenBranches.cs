@@ -40,8 +40,8 @@ static class UnevenBranches
         var run = flowCase.Layout.Runs[branch.Leg];
         var dearest = flowCase.Flow.Runs[branch.Dearest].Losses;
         var ids = branch.Starved.ConvertAll(nozzle => flowCase.PointId(flowCase.Flow.Nozzles[nozzle].Point));
-        var short_ = -Deviation(flowCase, branch.Worst);
-        var start = $"The leg of {Wording.Id(flowCase.PointId(run.From))} through {Wording.Id(run.Id)} leaves {Wording.Ids(ids)} short, by {Wording.Percent(short_, step)} at worst (limit {Wording.Percent(step)})";
+        var shortfall = -Deviation(flowCase, branch.Worst);
+        var start = $"The leg of {Wording.Id(flowCase.PointId(run.From))} through {Wording.Id(run.Id)} leaves {Wording.Ids(ids)} short, by {Wording.Percent(shortfall, step)} at worst (limit {Wording.Percent(step)})";
         var loss = Wording.Of(branch.Loss, QuantityKind.Pressure, flowCase.Units);
         var others = flowCase.Leaving(run.From).Length == 2 ? "the other leg" : "the other legs";
         if (branch.PeerLoss is { } peers && branch.Loss <= peers)

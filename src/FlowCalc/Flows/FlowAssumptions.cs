@@ -18,7 +18,7 @@ internal static class FlowAssumptions
         list.Add(new(at, "one instant with the bottle full: the head between liquid and outlet is left out", "steady flow"));
         if (bottle.Outlet is { } outlet)
         {
-            if (outlet.DipTube is not null) list.Add(new($"{at}/outlet/dipTube", "square-cut inlet, K = 0.57", "Rennels and Hudson, Pipe Flow, 2012"));
+            if (outlet.DipTube is not null) list.Add(new($"{at}/outlet/dipTube", "square-cut inlet, K = 0.57", "Rennels and Hudson, Pipe Flow, 2012, as given in the open library fluids"));
             if (outlet.Regulator is not null) list.Add(new($"{at}/outlet/regulator", "the last part of the outlet; holds its set pressure while the bottle can deliver it, else stands fully open", "common practice, no source"));
             if (outlet.Restrictor is not null) list.Add(new($"{at}/outlet/restrictor", "none of the orifice's pressure drop is recovered", "on the safe side"));
         }

@@ -8,7 +8,7 @@ public sealed record Tube
     /// <summary>Its name among the document's tubes or in the catalogue; null for a bore given in the run itself.</summary>
     public string? Name { get; init; }
 
-    /// <summary>Inside diameter, over 0 to 1 m.</summary>
+    /// <summary>Inside diameter, 0.001 mm to 1 m.</summary>
     public required Length Bore { get; init; }
 
     /// <summary>Height of the wall's roughness, 0 to 5 % of the bore.</summary>
@@ -25,7 +25,4 @@ public sealed record Tube
 
     /// <summary>Material in free text; null where not given.</summary>
     public string? Material { get; init; }
-
-    /// <summary>True where the document gives it by name, so that every run of that name changes with it.</summary>
-    public bool IsNamed => Name is not null;
 }

@@ -6,7 +6,7 @@ namespace FlowCalc.Limits;
 
 /// <summary>The limits that hold where a document states none: one row a finding that has steps to move.</summary>
 /// <remarks>
-/// None of these figures comes from a rule book; they are what fitters and flow programs' approvals commonly work to, and say so. Findings whose bound
+/// None of these figures comes from a rule book; they are common practice without a source, and say so. Findings whose bound
 /// is a property of a part (a marked pressure, a nozzle's range) or of the physics have no row here and cannot be moved.
 /// </remarks>
 public static class DefaultLimits

@@ -7,6 +7,6 @@ namespace FlowCalc.Limits;
 /// <param name="Note">From here on a note.</param>
 /// <param name="Warn">From here on a warning.</param>
 /// <param name="Fail">From here on a failure.</param>
-/// <param name="Refuse">From here on no answer is given.</param>
+/// <param name="Refuse">From here on a discharge is not answered; a steady flow counts it as a failure.</param>
 /// <param name="Source">Whose limit it is.</param>
 public sealed record Limit(string Code, Measure? Note, Measure? Warn, Measure? Fail, Measure? Refuse, string Source);

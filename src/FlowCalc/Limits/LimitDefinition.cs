@@ -8,7 +8,7 @@ namespace FlowCalc.Limits;
 /// <param name="Note">Beyond this a note; null for none.</param>
 /// <param name="Warn">Beyond this a warning; null for none.</param>
 /// <param name="Fail">Beyond this a failure; null for none.</param>
-/// <param name="Refuse">Beyond this no answer; null for none.</param>
+/// <param name="Refuse">Beyond this a discharge is not answered; a steady flow counts it as a failure; null for none.</param>
 /// <param name="LowerIsWorse">False where a larger value is worse, true where a smaller one is.</param>
 /// <param name="Source">Whose limit it is.</param>
 /// <param name="Description">What is measured, in words.</param>

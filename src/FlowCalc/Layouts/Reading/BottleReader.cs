@@ -34,7 +34,7 @@ static class BottleReader
     /// <summary>The bottle as a supply; without one where something is missing or wrong.</summary>
     public static SupplyDraft Read(ReadingContext context, JsonElement element, LiquidAgent? agent)
     {
-        if (!LayoutFields.Bottle.TryRead(context, element, out var members)) return new SupplyDraft(null, double.NaN, default, element);
+        if (!LayoutFields.Bottle.TryRead(context, element, out var members)) return new SupplyDraft(null, double.NaN, default);
         var before = context.Faults.Count;
         members.Requires(context, BottleField.Volume, Sizes.BottleVolume);
         members.Requires(context, BottleField.Fill, "the agent in the bottle, as a mass, a volume or a fill density");
@@ -56,7 +56,7 @@ static class BottleReader
         TextValue.Read(context, members[BottleField.Note], "a note");
         Assume(context, members);
 
-        var draft = new SupplyDraft(null, temperature, members[BottleField.ChargeTemperature], element);
+        var draft = new SupplyDraft(null, temperature, members[BottleField.ChargeTemperature]);
         // Without an agent the fill's mass may be unknown though nothing is wrong with the bottle.
         if (context.Faults.Count > before || !double.IsFinite(mass)) return draft;
         return draft with

@@ -87,7 +87,7 @@ static class DocumentReader
 
     static void ReadAmbient(ReadingContext context, in Members<DocumentField> root)
     {
-        if (!root.Has(DocumentField.AmbientPressure)) context.Assumptions.Add("/ambientPressure", "1.01325 bara", "the standard atmosphere, ISO 2533:1975");
+        if (!root.Has(DocumentField.AmbientPressure)) context.Assumptions.Add("/ambientPressure", "1.01325 bara", "the standard atmosphere, ISO 2533:1975 (from memory)");
         var ambient = PressureValue.ReadAmbient(context, root[DocumentField.AmbientPressure]);
         if (double.IsFinite(ambient)) context.Ambient = ambient;
     }

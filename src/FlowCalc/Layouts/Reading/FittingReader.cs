@@ -1,4 +1,5 @@
 using System.Text.Json;
+using FlowCalc.Losses;
 using FlowCalc.Stock;
 using UnitsNet;
 
@@ -21,11 +22,7 @@ enum FittingField
 /// <summary>Reads fittings: of the document, of the catalogue, or in place.</summary>
 static class FittingReader
 {
-    public const string Elbow = "elbow";
     const string OneLoss = "a fitting has one of lossCoefficient, kv, and bore with length; an elbow may have bore beside another";
-
-    // Kv of the catalogue is in m³/h at 1 bar.
-    static readonly double KvToSi = 1 / (3600 * Math.Sqrt(1e5));
 
     /// <summary>An entry of the document's fittings; null where something is wrong.</summary>
     public static Fitting? Own(ReadingContext context, string name, JsonElement element) => Described(context, name, element);
@@ -36,7 +33,7 @@ static class FittingReader
         Name = fitting.Id,
         Kind = fitting.Kind,
         LossCoefficient = fitting.LossCoefficient,
-        Kv = fitting.Kv * KvToSi,
+        Kv = fitting.Kv is { } kv ? FlowCoefficientLoss.FromCubicMetresPerHour(kv) : null,
         Bore = fitting.Bore,
         Length = fitting.Length,
         Insertion = fitting.Insertion,
@@ -54,7 +51,7 @@ static class FittingReader
         var coefficient = NumberValue.Read(context, members[FittingField.LossCoefficient], Sizes.LossCoefficient);
         var kv = QuantityValue.Read(context, members[FittingField.Kv], Sizes.Kv);
         var angle = QuantityValue.Read(context, members[FittingField.Angle], Sizes.ElbowAngle);
-        if (kind is not null and not Elbow) members.Refuses(context, FittingField.Angle, "only an elbow has an angle");
+        if (kind is not null and not Fitting.Elbow) members.Refuses(context, FittingField.Angle, "only an elbow has an angle");
         var bore = Size(context, members[FittingField.Bore], Sizes.Bore);
         var length = Size(context, members[FittingField.Length], Sizes.FittingLength);
         var insertion = Size(context, members[FittingField.Insertion], Sizes.Insertion);
@@ -68,7 +65,7 @@ static class FittingReader
             Kv = double.IsFinite(kv) ? kv : null,
             Bore = bore,
             Length = length,
-            Angle = double.IsFinite(angle) ? Angle.FromRadians(angle) : kind is Elbow ? Angle.FromRadians(Math.PI / 2) : null,
+            Angle = double.IsFinite(angle) ? Angle.FromRadians(angle) : kind is Fitting.Elbow ? Angle.FromRadians(Math.PI / 2) : null,
             Insertion = insertion,
             Grip = grip,
         };
@@ -79,7 +76,7 @@ static class FittingReader
         if (members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, OneLoss);
         if (!members.Has(FittingField.Bore)) return;
         members.Requires(context, FittingField.Length, "the length of its bore beside bore");
-        if (kind is Elbow or null) return;
+        if (kind is Fitting.Elbow or null) return;
         members.Refuses(context, FittingField.LossCoefficient, OneLoss);
         if (!members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, OneLoss);
     }

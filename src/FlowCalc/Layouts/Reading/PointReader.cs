@@ -31,9 +31,6 @@ static class PointReader
 
     static readonly string KindRight = $"one of {Kinds.Listed}";
 
-    /// <summary>The members that a point of any kind may have.</summary>
-    public static readonly PointField[] Common = [PointField.Id, PointField.Kind, PointField.At, PointField.Note];
-
     /// <summary>Reads a point, as far as that goes.</summary>
     public static PointDraft Read(ReadingContext context, JsonElement element, int index, NamedStock stock)
     {

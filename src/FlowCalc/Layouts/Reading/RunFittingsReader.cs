@@ -84,12 +84,12 @@ static class RunFittingsReader
 
     static void Assume(ReadingContext context, Fitting fitting, int run, int index)
     {
-        var isElbow = fitting.Kind is FittingReader.Elbow;
+        var isElbow = fitting.Kind is Fitting.Elbow;
         if (!isElbow && fitting.Kind is not ("union" or "bulkhead-union")) return;
         if (fitting.Bore is null && fitting.Kv is null && (isElbow || fitting.LossCoefficient is null))
             context.Assumptions.Add("/runs", run, $"/fittings/{index}", $"{fitting.Kind}: bore as the tube's", "the document gives no bore; a tighter one must be given");
         if (isElbow && fitting.Kv is null && fitting.LossCoefficient is null && fitting.Angle is { } angle)
             context.Assumptions.Add("/runs", run, $"/fittings/{index}", string.Create(System.Globalization.CultureInfo.InvariantCulture,
-                $"elbow: K = {Mitre.Coefficient(angle.Radians):0.00} at {angle.Degrees:0.#}°, sharp turn"), "Rennels and Hudson, Pipe Flow, Wiley 2012, ch. 15, mitre");
+                $"elbow: K = {Mitre.Coefficient(angle.Radians):0.00} at {angle.Degrees:0.#}°, sharp turn"), "Rennels and Hudson, Pipe Flow, Wiley 2012, ch. 15, mitre (from memory)");
     }
 }

@@ -60,7 +60,7 @@ static class RunRouteReader
                 context.Faults.Add(at, $"the way turns back on itself by {flaw.Size * 180 / Math.PI:0.##}° at {Place(flaw.Place, corners)}: a corner turns by less than 179.9°");
                 break;
             case RouteFlawKind.NoRadius:
-                context.Faults.Add(members.Owner, "bendRadius", $"missing: the way has a corner, and its tube states no minimumBendRadius to take instead");
+                context.Faults.Add(members.Owner, "bendRadius", "missing: the way has a corner, and its tube states no minimumBendRadius to take instead");
                 break;
             case RouteFlawKind.NoRoom:
                 context.Faults.Add(members.Owner, $"the bends at its corners take {flaw.Size:0.######} m more than the way has between its places; give a smaller bendRadius or places further apart");

@@ -38,5 +38,4 @@ static class SupplyReader
 /// <param name="Supply">The supply; null where it could not be read.</param>
 /// <param name="ChargeTemperature">The bottle's charge temperature, K; null without a bottle.</param>
 /// <param name="ChargeTemperatureElement">Where the document states it.</param>
-/// <param name="Bottle">The bottle in the document.</param>
-readonly record struct SupplyDraft(Supply? Supply, double? ChargeTemperature, JsonElement ChargeTemperatureElement, JsonElement Bottle);
+readonly record struct SupplyDraft(Supply? Supply, double? ChargeTemperature, JsonElement ChargeTemperatureElement);

@@ -113,8 +113,8 @@ ref struct TreeChecks
                 context.Faults.Add(point.Element, "kind", $"read \"supply\": {supplies} supplies; a layout has exactly one");
         }
         hasNoSupply = supplies == 0;
-        if (hasNoSupply && unknown == 0) context.Faults.Add(pointList, $"no point is a supply: a layout has exactly one, where the bottle's outlet joins the tube");
-        if (nozzles == 0 && unknown == 0) context.Faults.Add(pointList, $"no point is a nozzle: there is nothing to discharge");
+        if (hasNoSupply && unknown == 0) context.Faults.Add(pointList, "no point is a supply: a layout has exactly one, where the bottle's outlet joins the tube");
+        if (nozzles == 0 && unknown == 0) context.Faults.Add(pointList, "no point is a nozzle: there is nothing to discharge");
     }
 
     readonly void CheckPoint(int index)

@@ -37,9 +37,6 @@ public class FittingPeerTests
     public void Slanted_inlet_is_the_peers(double degrees, double peer) =>
         Assert.Equal(peer, TubeInlet.Slanted(degrees * Math.PI / 180), tolerance: 1e-14);
 
-    [Fact]
-    public void Square_cut_inlet_is_the_peers_sharp_entrance() => Assert.Equal(0.57, TubeInlet.SquareCut, tolerance: 1e-14);
-
     // The peer rounds the constant 200 π² 3600²/16 to 1.6e9, so it lies 0.0703 % high; that is compared, not hidden in a tolerance.
     [Theory]
     [MemberData(nameof(Kv))]

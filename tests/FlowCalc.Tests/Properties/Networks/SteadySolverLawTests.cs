@@ -14,8 +14,10 @@ public class SteadySolverLawTests
     [InlineData(false, true)]
     [InlineData(true, false)]
     [InlineData(true, true)]
-    public void Every_random_tree_settles_and_satisfies_its_equations(bool hasRises, bool hasTees) =>
-        Seed.Sample(seed =>
+    public void Every_random_tree_settles_and_satisfies_its_equations(bool hasRises, bool hasTees)
+    {
+        // The same trees each time: that all of them settle is found by trying, not a law.
+        for (var seed = 0; seed < 1_500; seed++)
         {
             var random = new RandomNetwork(seed, hasRises, hasTees, isWild: false);
 
@@ -24,8 +26,9 @@ public class SteadySolverLawTests
             Assert.True(report.Converged, report.Failure);
             Assert.InRange(report.MassResidual, 0, 1e-10);
             Assert.InRange(ScalarResidual.Mass(state), 0, 1e-13);
-            Assert.InRange(ScalarResidual.Pressure(state, random.Density, random.Viscosity, random.Pressure - RandomNetwork.Ambient), 0, 3e-9);
-        }, iter: 1_500);
+            Assert.InRange(ScalarResidual.Pressure(state, random.Density, random.Viscosity, random.Pressure - RandomNetwork.Ambient), 0, 1e-9);
+        }
+    }
 
     [Theory]
     [InlineData(false)]
