@@ -1,4 +1,6 @@
+using FlowCalc.Api.Startup;
 using FlowCalc.Api.Tests.Requests;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace FlowCalc.Api.Tests.Hosting;
 
@@ -14,5 +16,16 @@ public sealed class HealthTests(Service service)
         var health = await caller.Get(path).Json(200);
 
         Assert.Equal(status, health.GetProperty("status").GetString());
+    }
+
+    [Fact]
+    public async Task Service_that_has_not_solved_its_demo_is_live_but_not_ready()
+    {
+        await using var unready = service.WithWebHostBuilder(host => host.ConfigureServices(services =>
+            services.Remove(services.Single(known => known.ImplementationType == typeof(DemoAtStart)))));
+        using var caller = unready.CreateClient();
+
+        Assert.Equal("live", (await caller.Get("/health/live").Json(200)).GetProperty("status").GetString());
+        Assert.Equal("starting", (await caller.Get("/health/ready").Json(503)).GetProperty("status").GetString());
     }
 }
