@@ -34,11 +34,11 @@ for (const size of sizes) {
   }
 }
 
-/** Median time of one call in microseconds, over 15 samples and about 0.4 s, or 15 calls where one takes longer, after a warm-up. */
+/** Median time of one call in microseconds, over 15 samples and 0.5 s, or 15 calls where those take longer, after a warm-up of 0.5 s. */
 function medianTime(action) {
   let calls = 0;
-  for (const start = performance.now(); performance.now() - start < 200; calls++) action();
-  const perSample = Math.max(1, Math.floor((2 * calls) / 15));
+  for (const start = performance.now(); performance.now() - start < 500; calls++) action();
+  const perSample = Math.max(1, Math.floor(calls / 15));
   const samples = Array.from({ length: 15 }, () => {
     const start = performance.now();
     for (let i = 0; i < perSample; i++) action();
