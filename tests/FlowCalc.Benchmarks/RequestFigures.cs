@@ -41,14 +41,25 @@ internal static class RequestFigures
 
         foreach (var points in sizes)
         {
-            var body = TreeDocument.Of(RandomTree.Tees(points, seed: points));
+            var tree = RandomTree.Tees(points, seed: points);
+            var uneven = TreeDocument.Of(tree);
+            var body = TreeDocument.Of(tree, Shares(uneven, points));
             QuickFigures.Line($"flow-core-{points}", QuickFigures.Time(() => Core(body)));
             var (flow, echo) = await PairAsync(client, body);
             QuickFigures.Line($"flow-request-{points}", flow);
+            QuickFigures.Line($"flow-request-cures-{points}", (await PairAsync(client, uneven)).Flow);
             if (points > 100) continue;
             QuickFigures.Line($"echo-request-{points}", echo);
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"flow-over-echo-{points} {100 * echo / flow:F0} %"));
         }
+    }
+
+    // With the shares that its nozzles get for wishes a layout is balanced: no cure is looked for, as in most requests of a finished design.
+    static double[] Shares(byte[] document, int points)
+    {
+        var shares = new double[points];
+        foreach (var nozzle in SteadyFlow.Solve(LayoutReader.Read(document).Layout!).Nozzles) shares[nozzle.Point] = nozzle.Share;
+        return shares;
     }
 
     // What the call does without HTTP: read, solve, judge.

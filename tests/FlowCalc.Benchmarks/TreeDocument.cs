@@ -5,7 +5,10 @@ namespace FlowCalc.Benchmarks;
 /// <summary>A random tree as a layout document.</summary>
 internal static class TreeDocument
 {
-    public static byte[] Of(RandomTree tree)
+    /// <summary>Writes the document.</summary>
+    /// <param name="tree">The tree.</param>
+    /// <param name="shares">Wanted share of each point's nozzle; null for none, so that K-factors decide and starved nozzles are found.</param>
+    public static byte[] Of(RandomTree tree, double[]? shares = null)
     {
         var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer))
@@ -19,7 +22,7 @@ internal static class TreeDocument
             json.WriteString("pressure", "12 bar");
             json.WriteEndObject();
             json.WriteStartArray("points");
-            for (var j = 0; j < tree.Parent.Length; j++) Point(json, tree, j);
+            for (var j = 0; j < tree.Parent.Length; j++) Point(json, tree, j, shares);
             json.WriteEndArray();
             json.WriteStartArray("runs");
             var taken = new int[tree.Parent.Length];
@@ -30,7 +33,7 @@ internal static class TreeDocument
         return buffer.ToArray();
     }
 
-    static void Point(Utf8JsonWriter json, RandomTree tree, int j)
+    static void Point(Utf8JsonWriter json, RandomTree tree, int j, double[]? shares)
     {
         var isTee = tree.HasTees && tree.Children[j] == 2;
         json.WriteStartObject();
@@ -42,6 +45,7 @@ internal static class TreeDocument
             Quantity(json, "diameter", tree.NozzleDiameter[j] * 1e3, "mm");
             json.WriteNumber("dischargeCoefficient", RandomTree.DischargeCoefficient);
             json.WriteEndObject();
+            if (shares is not null) json.WriteNumber("share", shares[j]);
         }
         else if (j > 0 && isTee)
         {

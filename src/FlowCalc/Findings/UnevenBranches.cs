@@ -22,11 +22,10 @@ static class UnevenBranches
             if (isStarved[nozzle]) left++;
         }
         var missing = costs.MissingAtPoints();
-        var taken = new bool[flowCase.Layout.Points.Length];
-        while (left > 0 && branches.Count < MostBranches)
+                while (left > 0 && branches.Count < MostBranches)
         {
             flowCase.Cancellation.ThrowIfCancellationRequested();
-            if (Next(flowCase, costs, isStarved, missing, taken) is not { } branch) break;
+            if (Next(flowCase, costs, isStarved, missing) is not { } branch) break;
             branches.Add(branch);
             left -= branch.Starved.Count;
         }
@@ -55,32 +54,30 @@ static class UnevenBranches
 
     public static double Deviation(FlowCase flowCase, int nozzle) => flowCase.Flow.Nozzles[nozzle].Deviation ?? 0;
 
-    static UnevenBranch? Next(FlowCase flowCase, BranchCosts costs, bool[] isStarved, double[] missing, bool[] taken)
+    static UnevenBranch? Next(FlowCase flowCase, BranchCosts costs, bool[] isStarved, double[] missing)
     {
         var runs = flowCase.Layout.Runs;
-        var starvedAt = new double[taken.Length];
+        var starvedAt = new double[missing.Length];
         for (var nozzle = 0; nozzle < isStarved.Length; nozzle++)
             if (isStarved[nozzle]) starvedAt[flowCase.Flow.Nozzles[nozzle].Point] = 1;
         var starved = costs.SumBehind(starvedAt);
         var behind = costs.SumBehind(missing);
-        var takenAt = new double[taken.Length];
-        for (var point = 0; point < taken.Length; point++) takenAt[point] = taken[point] ? 1 : 0;
-        var holdsTaken = costs.SumBehind(takenAt);
 
+        // No leg around one that was taken can win: it lost to that one before, so what it holds besides misses nothing on balance.
         var leg = -1;
         foreach (var run in costs.Outward)
         {
-            if (flowCase.Leaving(runs[run].From).Length < 2 || starved[run] == 0 || holdsTaken[run] > 0) continue;
+            if (flowCase.Leaving(runs[run].From).Length < 2 || starved[run] == 0) continue;
             // The first of equals is the one nearest to the supply: a leg beyond it parts from nothing but closed ends.
             if (leg < 0 || behind[run] > behind[leg] + 1e-12) leg = run;
         }
-        return leg < 0 ? null : Take(flowCase, costs, leg, isStarved, missing, taken);
+        return leg < 0 ? null : Take(flowCase, costs, leg, isStarved, missing);
     }
 
-    static UnevenBranch Take(FlowCase flowCase, BranchCosts costs, int leg, bool[] isStarved, double[] missing, bool[] taken)
+    static UnevenBranch Take(FlowCase flowCase, BranchCosts costs, int leg, bool[] isStarved, double[] missing)
     {
         var runs = flowCase.Layout.Runs;
-        var (inLeg, inParting) = (new bool[taken.Length], new bool[taken.Length]);
+        var (inLeg, inParting) = (new bool[missing.Length], new bool[missing.Length]);
         var parting = runs[leg].From;
         inParting[parting] = true;
         var dearest = leg;
@@ -89,7 +86,6 @@ static class UnevenBranches
             inParting[runs[run].To] |= inParting[runs[run].From];
             if (run != leg && !inLeg[runs[run].From]) continue;
             inLeg[runs[run].To] = true;
-            taken[runs[run].To] = true;
             missing[runs[run].To] = 0;
             if (costs.Of(run) > costs.Of(dearest)) dearest = run;
         }

@@ -6,24 +6,37 @@ namespace FlowCalc.Networks;
 /// </summary>
 internal static class DryNozzles
 {
+    // Of the total flow: a nozzle that draws less than this stands at the surroundings' pressure but for rounding.
+    const double Rounding = 1e-14;
+
     /// <summary>Closes and opens nozzles by the present answer.</summary>
     /// <typeparam name="TPath">Kind of fluid.</typeparam>
     /// <param name="state">The answer; <see cref="SteadyState.IsClosed"/> is overwritten.</param>
     /// <param name="path">The fluid.</param>
     /// <param name="mayOpen">False to close only, which ends for certain.</param>
-    /// <returns>True where any nozzle changed.</returns>
-    public static bool Update<TPath>(SteadyState state, TPath path, bool mayOpen) where TPath : struct, IExpansionPath
+    /// <param name="isTrimmed">True where a nozzle was closed that drew no more than rounding: the flows need to be summed again, not solved.</param>
+    /// <returns>True where any nozzle changed so that the rest changes with it.</returns>
+    public static bool Update<TPath>(SteadyState state, TPath path, bool mayOpen, out bool isTrimmed) where TPath : struct, IExpansionPath
     {
         var nozzles = state.Network.Nozzles;
-        var changed = false;
+        var negligible = Rounding * Math.Abs(state.Flow[0]);
+        var changed = isTrimmed = false;
         for (var i = 0; i < nozzles.Length; i++)
         {
             var point = nozzles[i];
-            var isUnder = state.IsClosed[i]
-                ? !(mayOpen && state.Potential[point] > path.AmbientPotential)
-                : state.Flow[point] < 0;
-            changed |= isUnder != state.IsClosed[i];
-            state.IsClosed[i] = isUnder;
+            var flow = state.Flow[point];
+            if (state.IsClosed[i])
+            {
+                if (!mayOpen || !(state.Potential[point] > path.AmbientPotential)) continue;
+                state.IsClosed[i] = false;
+                changed = true;
+            }
+            else if (flow < 0)
+            {
+                state.IsClosed[i] = true;
+                isTrimmed = true;
+                changed |= -flow > negligible;
+            }
         }
         return changed;
     }

@@ -39,11 +39,12 @@ internal static class SteadySolver
             if (Converge(state, path, reservoir, ref steps, cancellationToken) is not { } residual)
             {
                 // Air drawn through a tee, which the answer would not allow anyway, is the usual reason: close what draws and try again.
-                if (DryNozzles.Update(state, path, mayOpen: false)) continue;
+                if (DryNozzles.Update(state, path, mayOpen: false, out _)) continue;
                 return Fail(state, steps, "The flow did not converge: neither full nor damped steps settle. This happens where one leg of a tee is all but starved.");
             }
-            if (!DryNozzles.Update(state, path, mayOpen: round < RoundsOfClosing / 2))
-                return new(true, steps, residual.Mass, residual.Pressure, null);
+            if (DryNozzles.Update(state, path, mayOpen: round < RoundsOfClosing / 2, out var isTrimmed)) continue;
+            if (isTrimmed) residual = Balance.Settle(state, path, reservoir);
+            return new(true, steps, residual.Mass, residual.Pressure, null);
         }
         return Fail(state, steps, "The flow did not converge: nozzles at the edge of running dry keep opening and closing.");
     }

@@ -81,7 +81,8 @@ internal static class TreeSweeps
         var pivot = t + g * slope;
         var line = g / pivot;
         var perG = 1 / g;
-        return new(line, (r - g * e) / pivot, t * perG, r * perG);
+        var v = r * perG;
+        return new(line, line * (v - e), t * perG, v);
     }
 
     static void NozzleLines<TPath>(SteadyState state, TPath path) where TPath : struct, IExpansionPath

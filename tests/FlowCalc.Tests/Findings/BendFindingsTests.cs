@@ -79,6 +79,15 @@ public class BendFindingsTests
         Assert.Equal(-0.018, finding.Measured!.Value.Si, tolerance: 1e-9);
     }
 
+    [Fact]
+    public void A_bend_may_begin_right_behind_a_fitting_at_the_end_of_its_run()
+    {
+        var judged = Judged.Of(Route("300 mm", "28 mm").Replace("\"2.0 m\"", "\"1.03 m\"", StringComparison.Ordinal)); // 2 mm of straight before the nozzle
+
+        Assert.False(judged.Has(FindingCodes.BendsOverlap));
+        Assert.False(judged.Has(FindingCodes.BendsInteract));
+    }
+
     [Theory]
     [InlineData("180°", "8 mm", true)]
     [InlineData("90°", "8 mm", false)]

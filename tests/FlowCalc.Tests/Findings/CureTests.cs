@@ -217,7 +217,7 @@ public class CureTests
 
     [Theory]
     [InlineData(4, 60)]
-    [InlineData(100_000, 10)]
+    [InlineData(100_000, 1)]
     [InlineData(10_000_000, 1)]
     public void The_number_of_trials_is_bounded_by_the_size_of_the_layout(int points, int most)
     {

@@ -42,6 +42,17 @@ public class RunFindingsTests
     }
 
     [Fact]
+    public void A_wider_tube_in_which_the_liquid_is_still_too_fast_is_passed_over()
+    {
+        var json = Pair.Edit(Chain("2 mm", "0.1 m", "2 mm"), "\"wide\": {", "\"mid\": { \"bore\": \"2.4 mm\", \"roughness\": \"1.5 µm\" }, \"wide\": {");
+
+        var inMid = Judged.Of(Pair.Edit(json, "\"tube\": \"thin\"", "\"tube\": \"mid\"")).Run("B").Velocity.MetersPerSecond;
+
+        Assert.True(inMid > 18);
+        Assert.Equal("wide", Assert.Single(Judged.Of(json).Single(FindingCodes.VelocityHigh).Cure!.Changes).To);
+    }
+
+    [Fact]
     public void A_fast_run_that_is_only_noted_has_no_cure() =>
         Assert.Null(Judged.Of(Chain("3 mm", "0.1 m", "2 mm")).Single(FindingCodes.VelocityHigh).Cure);
 

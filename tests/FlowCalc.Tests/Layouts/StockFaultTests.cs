@@ -72,4 +72,11 @@ public class StockFaultTests
         Specimen.HasOneFault(Specimen.With(("/points/5/share", "0.51")), "/zones", "add up to 1.01");
         Assert.Empty(Specimen.Read(Specimen.With(("/points/5/share", "0.5"))).Faults);
     }
+
+    [Fact]
+    public void Own_shares_within_a_zone_are_part_of_its_share()
+    {
+        Assert.Empty(Specimen.Read(Specimen.With(("/points/3/share", "0.5"), ("/zones/right/share", "0.5"))).Faults);
+        Specimen.HasOneFault(Specimen.With(("/points/3/share", "0.6")), "/zones/left/share", "more than the zone's");
+    }
 }

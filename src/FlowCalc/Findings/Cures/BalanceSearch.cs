@@ -9,8 +9,11 @@ sealed class BalanceSearch
     const int MostCatalogueRuns = 6;
     const int MostNozzles = 6;
 
-    // A change that gains less than this is not worth a spanner, and of changes that differ by less than the second the smaller job is the better.
+    // A change that gains less than half a per cent, or less than a twentieth of what is wrong, is not worth a spanner.
     const double LeastGain = 0.005;
+    const double LeastPart = 0.05;
+
+    // Of changes that differ by less than this the smaller job is the better.
     const double Alike = 0.01;
 
     readonly FlowCase flowCase;
@@ -78,7 +81,7 @@ sealed class BalanceSearch
 
     Trial? Best()
     {
-        var better = solved.FindAll(trial => trial.Worst < before - LeastGain);
+        var better = solved.FindAll(trial => trial.Worst < before - Math.Max(LeastGain, LeastPart * before));
         if (better.Exists(trial => trial.Change.Doubt is null)) better.RemoveAll(trial => trial.Change.Doubt is not null);
         if (better.Count == 0) return null;
         var least = better.Min(trial => trial.Worst);

@@ -10,7 +10,7 @@ sealed class Trials(int points, CancellationToken cancellation)
 {
     // A search has to end within the time that one request may take; on large layouts the solves are what costs.
     const int MostSolves = 60;
-    const int MostPoints = 1_000_000;
+    const int MostPoints = 100_000;
 
     readonly int most = Math.Clamp(MostPoints / Math.Max(1, points), 1, MostSolves);
 

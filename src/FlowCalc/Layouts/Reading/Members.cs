@@ -62,7 +62,7 @@ ref struct Members<TField>(JsonElement owner, FieldTable<TField> table)
         var name = RawText.Decode(raw) ?? System.Text.Encoding.UTF8.GetString(raw);
         return table.Planned.Contains(name)
             ? $"{Said.Name(name)} belongs to the format, but this version does not read it yet: leave it out"
-            : $"unknown field {Said.Name(name)} of {table.What}{NearNames.Advice(name, table.Names)}";
+            : $"unknown field {Said.Name(name)} of {table.What}{NearNames.Advice(name, table.Names, table.Names.Length)}";
     }
 
     [InlineArray(24)]

@@ -11,12 +11,12 @@ static class NearNames
     const int LongestCompared = 60;
 
     /// <summary>A question after the closest name, or a list of those there are; starts with its own separator.</summary>
-    public static string Advice(string name, IReadOnlyCollection<string> known)
+    public static string Advice(string name, IReadOnlyCollection<string> known, int mostListed = MostListed)
     {
         if (known.Count == 0) return "; there are none";
         var near = Nearest(name, known);
-        var list = string.Join(", ", known.Take(MostListed).Select(one => Said.Plain(one)));
-        if (known.Count > MostListed) list += string.Create(CultureInfo.InvariantCulture, $", … ({known.Count} in all)");
+        var list = string.Join(", ", known.Take(mostListed).Select(one => Said.Plain(one)));
+        if (known.Count > mostListed) list += string.Create(CultureInfo.InvariantCulture, $", … ({known.Count} in all)");
         return near is null ? $"; there are {list}" : $"; did you mean {Said.Name(near)}? There are {list}";
     }
 
@@ -34,7 +34,7 @@ static class NearNames
         return best;
     }
 
-    // Damerau's count of letters to insert, drop, change or swap with the next (Comm. ACM 7 (1964) 171), each pair swapped once.
+    // Damerau's count of letters to insert, drop, change or swap with the next (Comm. ACM 7 (1964) 171, from memory), each pair swapped once.
     static int Steps(string from, string to)
     {
         Span<int> before = stackalloc int[LongestCompared + 1], last = stackalloc int[LongestCompared + 1], row = stackalloc int[LongestCompared + 1];

@@ -3,7 +3,7 @@ namespace FlowCalc.Layouts.Reading;
 /// <summary>What the readers of one document share.</summary>
 sealed class ReadingContext(ReadOnlyMemory<byte> utf8, LayoutReaderOptions options, CancellationToken cancellation)
 {
-    /// <summary>Pressure of the standard atmosphere, Pa (ISO 2533:1975): the ambient pressure where none is given.</summary>
+    /// <summary>Pressure of the standard atmosphere, Pa (ISO 2533:1975, from memory): the ambient pressure where none is given.</summary>
     public const double StandardAmbient = 101_325;
 
     public LayoutReaderOptions Options { get; } = options;
