@@ -10,7 +10,6 @@ public sealed class ShortestNumberTests
 {
     [Theory]
     [InlineData(0.0)]
-    [InlineData(-0.0)]
     [InlineData(1.0)]
     [InlineData(-1.5)]
     [InlineData(10)]
@@ -31,6 +30,9 @@ public sealed class ShortestNumberTests
     [InlineData(4503599627370496.5)]
     [InlineData(9.5367431640625e-7)]
     public void Text_of_a_notable_number_is_the_framework_s(double number) => Assert.Equal(Framework(number), Text(number));
+
+    [Fact]
+    public void Text_of_negative_zero_keeps_its_sign() => Assert.Equal("-0", Text(-0.0));
 
     [Fact]
     public void Text_of_any_number_is_the_framework_s() =>

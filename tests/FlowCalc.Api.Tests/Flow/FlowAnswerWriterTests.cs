@@ -19,11 +19,12 @@ public sealed class FlowAnswerWriterTests
     [InlineData(UnitSystem.Si)]
     public void Straight_writing_gives_the_text_of_the_generated_serializer(UnitSystem units)
     {
+        var cancel = TestContext.Current.CancellationToken;
         foreach (var document in (string[])[Documents.Demo, Documents.Small, Documents.Small.Replace("\"left\"", "\"lé\\\"ft µ\"", StringComparison.Ordinal)])
         {
-            var layout = LayoutReader.Read(Encoding.UTF8.GetBytes(document)).Layout!;
-            var flow = SteadyFlow.Solve(layout, default);
-            var answer = FlowAnswers.Of(layout, flow, FlowFindings.Judge(layout, flow, units, default), UnitWriter.Of(units));
+            var layout = LayoutReader.Read(Encoding.UTF8.GetBytes(document), null, cancel).Layout!;
+            var flow = SteadyFlow.Solve(layout, cancel);
+            var answer = FlowAnswers.Of(layout, flow, FlowFindings.Judge(layout, flow, units, cancel), UnitWriter.Of(units));
 
             var straight = Text(writer => FlowAnswerWriter.Write(writer, answer));
 
