@@ -15,13 +15,26 @@ internal static class AnswerWriter
     [ThreadStatic]
     static Utf8JsonWriter? spare;
 
-    public static async Task WriteAsync<T>(HttpContext context, T answer, JsonTypeInfo<T> type, int status = StatusCodes.Status200OK, string contentType = Json)
+    /// <summary>Writes an answer by the generated serializer.</summary>
+    public static Task WriteAsync<T>(HttpContext context, T answer, JsonTypeInfo<T> type, int status = StatusCodes.Status200OK, string contentType = Json)
     {
-        var response = context.Response;
-        response.StatusCode = status;
-        response.ContentType = contentType;
-        Serialize(response, answer, type);
-        await response.BodyWriter.FlushAsync(context.RequestAborted);
+        context.Response.StatusCode = status;
+        context.Response.ContentType = contentType;
+        return WriteAsync(context, (answer, type), static (writer, state) => JsonSerializer.Serialize(writer, state.answer, state.type));
+    }
+
+    /// <summary>Writes an answer by a writer of its own.</summary>
+    public static Task WriteAsync<T>(HttpContext context, T answer, Action<Utf8JsonWriter, T> write)
+    {
+        context.Response.ContentType ??= Json;
+        var writer = spare ?? new Utf8JsonWriter(Stream.Null, Options);
+        spare = null;
+        writer.Reset(context.Response.BodyWriter);
+        write(writer, answer);
+        writer.Flush();
+        writer.Reset(Stream.Null);
+        spare = writer;
+        return context.Response.BodyWriter.FlushAsync(context.RequestAborted).AsTask();
     }
 
     /// <summary>Writes bytes that are an answer already.</summary>
@@ -30,16 +43,5 @@ internal static class AnswerWriter
         context.Response.ContentType = contentType;
         context.Response.ContentLength = bytes.Length;
         await context.Response.BodyWriter.WriteAsync(bytes, context.RequestAborted);
-    }
-
-    static void Serialize<T>(HttpResponse response, T answer, JsonTypeInfo<T> type)
-    {
-        var writer = spare ?? new Utf8JsonWriter(response.BodyWriter, Options);
-        spare = null;
-        writer.Reset(response.BodyWriter);
-        JsonSerializer.Serialize(writer, answer, type);
-        writer.Flush();
-        writer.Reset(Stream.Null);
-        spare = writer;
     }
 }

@@ -29,7 +29,7 @@ internal static class FlowEndpoint
             fault = body is null ? Problems.TooLarge(limits) : null;
             if (body is not null && Answer(body.Bytes, limits, write, out fault, context.RequestAborted) is { } answer)
             {
-                await AnswerWriter.WriteAsync(context, answer, AnswerJson.Default.FlowAnswer);
+                await AnswerWriter.WriteAsync(context, answer, FlowAnswerWriter.Write);
                 return;
             }
         }

@@ -1,6 +1,5 @@
 using FlowCalc.Api.Startup;
 using FlowCalc.Api.Tests.Requests;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace FlowCalc.Api.Tests.Hosting;
 

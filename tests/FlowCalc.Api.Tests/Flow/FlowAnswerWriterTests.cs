@@ -1,0 +1,42 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using FlowCalc.Api.Answers;
+using FlowCalc.Api.Flow;
+using FlowCalc.Findings;
+using FlowCalc.Flows;
+using FlowCalc.Layouts;
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Api.Tests.Flow;
+
+public sealed class FlowAnswerWriterTests
+{
+    [Theory]
+    [InlineData(UnitSystem.Metric)]
+    [InlineData(UnitSystem.Us)]
+    [InlineData(UnitSystem.Si)]
+    public void Straight_writing_gives_the_text_of_the_generated_serializer(UnitSystem units)
+    {
+        var cancel = TestContext.Current.CancellationToken;
+        foreach (var document in (string[])[Documents.Demo, Documents.Small, Documents.Small.Replace("\"left\"", "\"lé\\\"ft µ\"", StringComparison.Ordinal)])
+        {
+            var layout = LayoutReader.Read(Encoding.UTF8.GetBytes(document), null, cancel).Layout!;
+            var flow = SteadyFlow.Solve(layout, cancel);
+            var answer = FlowAnswers.Of(layout, flow, FlowFindings.Judge(layout, flow, units, cancel), UnitWriter.Of(units));
+
+            var straight = Text(writer => FlowAnswerWriter.Write(writer, answer));
+
+            Assert.Equal(Text(writer => JsonSerializer.Serialize(writer, answer, AnswerJson.Default.FlowAnswer)), straight);
+        }
+    }
+
+    static string Text(Action<Utf8JsonWriter> write)
+    {
+        var text = new ArrayBufferWriter<byte>();
+        using (var writer = new Utf8JsonWriter(text, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+            write(writer);
+        return Encoding.UTF8.GetString(text.WrittenSpan);
+    }
+}
