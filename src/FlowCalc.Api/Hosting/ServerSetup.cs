@@ -17,8 +17,8 @@ internal static class ServerSetup
             builder.WebHost.UseUrls(DefaultUrl);
 
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
-        // One byte over, so that our own reader sees the excess first and says what the limit is.
+        // Well over, so that our own reader sees the excess first and says what the limit is; the server also counts the marks between chunks.
         builder.Services.AddOptions<KestrelServerOptions>()
-            .Configure<ServiceLimits>((kestrel, limits) => kestrel.Limits.MaxRequestBodySize = limits.BodyBytes + 1L);
+            .Configure<ServiceLimits>((kestrel, limits) => kestrel.Limits.MaxRequestBodySize = 2L * limits.BodyBytes);
     }
 }

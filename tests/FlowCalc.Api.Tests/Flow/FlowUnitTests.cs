@@ -11,10 +11,21 @@ public sealed class FlowUnitTests(Service service) : IDisposable
 
     static readonly Dictionary<string, double> ToSi = new()
     {
-        ["bar"] = 1e5, ["psi"] = PascalsInPsi, ["Pa"] = 1,
-        ["kg/s"] = 1, ["lb/s"] = KilogramsInPound,
-        ["L/min"] = 1e-3 / 60, ["US gal/min"] = CubicMetresInGallon / 60, ["m3/s"] = 1,
-        ["m/s"] = 1, ["ft/s"] = MetresInFoot, ["1"] = 1, ["m"] = 1, ["ft"] = MetresInFoot, ["rad"] = 1, ["°"] = Math.PI / 180,
+        ["bar"] = 1e5,
+        ["psi"] = PascalsInPsi,
+        ["Pa"] = 1,
+        ["kg/s"] = 1,
+        ["lb/s"] = KilogramsInPound,
+        ["L/min"] = 1e-3 / 60,
+        ["US gal/min"] = CubicMetresInGallon / 60,
+        ["m3/s"] = 1,
+        ["m/s"] = 1,
+        ["ft/s"] = MetresInFoot,
+        ["1"] = 1,
+        ["m"] = 1,
+        ["ft"] = MetresInFoot,
+        ["rad"] = 1,
+        ["°"] = Math.PI / 180,
     };
 
     readonly HttpClient caller = service.Caller();
