@@ -22,7 +22,7 @@ static class UnevenBranches
             if (isStarved[nozzle]) left++;
         }
         var missing = costs.MissingAtPoints();
-                while (left > 0 && branches.Count < MostBranches)
+        while (left > 0 && branches.Count < MostBranches)
         {
             flowCase.Cancellation.ThrowIfCancellationRequested();
             if (Next(flowCase, costs, isStarved, missing) is not { } branch) break;
