@@ -11,7 +11,13 @@ namespace FlowCalc.Api.Documentation;
 /// <summary>The faults that the contract shows, made by the code that makes the real ones.</summary>
 internal static class FaultExamples
 {
-    /// <summary>Describes one fault of a call, with an example of each kind of it.</summary>
+    static ReadOnlyMemory<byte> WrongLayout => """
+        { "format": 1, "agent": "water", "supply": { "pressure": "12" },
+          "points": [ { "id": "S", "kind": "supply" }, { "id": "cab", "kind": "nozzle", "kFactor": "2 L/min/bar^0.5" } ],
+          "runs": [ { "from": "S", "to": "caab", "bore": "6,0 mm", "length": "2 m" } ] }
+        """u8.ToArray();
+
+    /// <summary>Describes one fault of a call, with examples.</summary>
     public static void Show(OpenApiOperation operation, int status, ServiceLimits limits)
     {
         if (operation.Responses?.GetValueOrDefault(Key(status)) is not OpenApiResponse response
@@ -39,16 +45,16 @@ internal static class FaultExamples
                 ("not-utf-8", "Not UTF-8", Problems.NotUtf8(120))],
             404 => [("none", "Nothing of that name", Problems.Of(404, "There is no agent \"watre\"; GET /v1/agents lists those that there are."))],
             413 => [("too-large", "A body over the limit", Problems.TooLarge(limits))],
-            415 => [("wrong-type", "A content type that is not JSON", Problems.WrongType("text/plain"))],
+            415 => [
+                ("wrong-type", "A content type that is not JSON", Problems.WrongType("text/plain")),
+                ("encoded", "A body that is packed", Problems.Encoded("gzip"))],
             422 when takesLayout => [
-                ("layout", "A layout that makes no sense, every fault at once", Problems.Layout([
-                    new LayoutFault("/supply/pressure", "\"12\" has no unit; those that fit are bar, psi, kPa and others."),
-                    new LayoutFault("/runs/3/to", "There is no point \"T-caab\".")])),
+                ("layout", "A layout that makes no sense, every fault at once", Problems.Layout(LayoutReader.Read(WrongLayout).Faults)),
                 ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.FlowTime)),
                 units],
             422 => [units],
-            429 => [("too-often", "Too many requests", Problems.TooOften(limits))],
+            429 => [("busy", "No place free", Problems.Busy(limits)), ("too-often", "Too many requests", Problems.TooOften(limits))],
             _ => [],
         };
     }

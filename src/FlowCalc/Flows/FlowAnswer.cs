@@ -49,12 +49,13 @@ internal static class FlowAnswer
         {
             if (j % 4096 == 0) cancellationToken.ThrowIfCancellationRequested();
             fromSupply[j] = j == 0 ? parts[0] : fromSupply[network.Parent[j]] + parts[j];
-            var pressure = reservoir - fromSupply[j].Total;
-            worst = Math.Max(worst, Math.Abs(pressure - path.Pressure(state.Potential[j])));
+            // The solver's own figure: behind a long way the reservoir's pressure less all losses would be rounding.
+            var pressure = path.Pressure(state.Potential[j]);
+            worst = Math.Max(worst, Math.Abs(reservoir - fromSupply[j].Total - pressure));
             pressures[compiled.Points[j]] = Pressure.FromPascals(pressure);
             if (j > 0)
             {
-                var above = reservoir - fromSupply[network.Parent[j]].Total;
+                var above = path.Pressure(state.Potential[network.Parent[j]]);
                 runs[compiled.Runs[j]] = Run(network.Tubes, j, flow[j], path, above - parts[j].Tees - parts[j].BoreChanges, pressure, parts[j]);
             }
             if (layout.Points[compiled.Points[j]] is Nozzle)
@@ -98,6 +99,6 @@ internal static class FlowAnswer
         foreach (var nozzle in nozzles)
             if (((Nozzle)layout.Points[nozzle.Point]).Zone is { } zone && sums.TryGetValue(zone, out var sum))
                 sums[zone] = (sum.Share + nozzle.Share, sum.Wanted + nozzle.WantedShare);
-        return [.. layout.Zones.Select(zone => new ZoneShare(zone.Id, sums[zone.Id].Share, sums[zone.Id].Wanted))];
+        return [.. layout.Zones.Select(zone => new ZoneShare(zone.Id, sums[zone.Id].Share, zone.Share ?? sums[zone.Id].Wanted))];
     }
 }

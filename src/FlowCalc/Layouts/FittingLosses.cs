@@ -3,7 +3,7 @@ using FlowCalc.Networks;
 
 namespace FlowCalc.Layouts;
 
-/// <summary>What the fittings of a run lose. A loss coefficient or a flow coefficient that is given stands for the whole fitting.</summary>
+/// <summary>What the fittings of a run lose. A flow coefficient stands for the whole fitting; a loss coefficient for its turn, beside the loss of a tighter bore.</summary>
 internal static class FittingLosses
 {
     // A tight bore whose length is not given counts as just long enough for the flow to fill it.
@@ -29,20 +29,24 @@ internal static class FittingLosses
     public static void AddThroats(NetworkBuilder builder, int node, Run run, double bore)
     {
         foreach (var placed in run.Fittings)
-            if (placed.Fitting is { LossCoefficient: null, Kv: null, Bore: { } own, Length: { } length } && own.Meters < bore && length.Meters > 0)
+            if (placed.Fitting is { Kv: null, Bore: { } own, Length: { } length } && IsTighter(own.Meters, bore) && length.Meters > 0)
                 builder.AddThroat(node, own.Meters, placed.Count * length.Meters / own.Meters, run.Tube.Roughness.Meters / own.Meters);
     }
 
     static double Constant(Fitting fitting, double bore, double perCoefficient)
     {
-        if (fitting.LossCoefficient is { } coefficient) return coefficient * perCoefficient;
         if (fitting.Kv is { } kv) return 1 / (1000 * kv * kv);
-        var own = Math.Min(fitting.Bore?.Meters ?? bore, bore);
-        var turn = fitting.Kind == Fitting.Elbow ? Mitre.Coefficient(fitting.Angle?.Radians ?? Math.PI / 2) * PerCoefficient(own) : 0;
+        var own = fitting.Bore is { } given && IsTighter(given.Meters, bore) ? given.Meters : bore;
+        var turn = fitting.LossCoefficient is { } coefficient ? coefficient * perCoefficient
+            : fitting.Kind == Fitting.Elbow ? Mitre.Coefficient(fitting.Angle?.Radians ?? Math.PI / 2) * PerCoefficient(own)
+            : 0;
         if (own == bore) return turn;
         var lengthOverBore = fitting.Length is { } length ? length.Meters / own : LengthWhereNoneIsGiven;
         return turn + ReducedBore.Loss(own / bore, lengthOverBore).Constant * perCoefficient;
     }
+
+    // A bore worked out from a diameter and a wall may differ from one that was given by a last digit.
+    static bool IsTighter(double own, double bore) => own < bore * (1 - 1e-9);
 
     static double PerCoefficient(double bore)
     {

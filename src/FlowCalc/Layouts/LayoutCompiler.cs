@@ -65,9 +65,10 @@ internal static class LayoutCompiler
 
     static double BoreStep(double from, double to)
     {
-        if (from == to) return 0;
         var smaller = Math.Min(from, to);
         var ratio = smaller / Math.Max(from, to);
+        // A bore worked out from a diameter and a wall may differ from one that was given by a last digit.
+        if (ratio > 1 - 1e-9) return 0;
         var area = Math.PI / 4 * smaller * smaller;
         return (to < from ? BoreChange.SharpContraction(ratio) : BoreChange.Expansion(ratio)) / (2 * area * area);
     }

@@ -9,6 +9,18 @@ internal static class DryNozzles
     // Of the total flow: a nozzle that draws less than this stands at the surroundings' pressure but for rounding.
     const double Rounding = 1e-14;
 
+    /// <summary>True where a closed nozzle stands above the surroundings, so that liquid would leave it after all.</summary>
+    /// <typeparam name="TPath">Kind of fluid.</typeparam>
+    /// <param name="state">The answer.</param>
+    /// <param name="path">The fluid.</param>
+    public static bool IsAnyClosedInVain<TPath>(SteadyState state, TPath path) where TPath : struct, IExpansionPath
+    {
+        var nozzles = state.Network.Nozzles;
+        for (var i = 0; i < nozzles.Length; i++)
+            if (state.IsClosed[i] && state.Potential[nozzles[i]] > path.AmbientPotential) return true;
+        return false;
+    }
+
     /// <summary>Closes and opens nozzles by the present answer.</summary>
     /// <typeparam name="TPath">Kind of fluid.</typeparam>
     /// <param name="state">The answer; <see cref="SteadyState.IsClosed"/> is overwritten.</param>

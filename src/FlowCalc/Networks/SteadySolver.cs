@@ -40,9 +40,11 @@ internal static class SteadySolver
             {
                 // Air drawn through a tee, which the answer would not allow anyway, is the usual reason: close what draws and try again.
                 if (DryNozzles.Update(state, path, mayOpen: false, out _)) continue;
-                return Fail(state, steps, "The flow did not converge: neither full nor damped steps settle. This happens where one leg of a tee is all but starved.");
+                return Fail(state, steps, "The flow did not converge: neither full nor damped steps settle. This happens where one leg of a tee is all but starved, or where nearly all pressure is lost on the way to a nozzle.");
             }
-            if (DryNozzles.Update(state, path, mayOpen: round < RoundsOfClosing / 2, out var isTrimmed)) continue;
+            var mayOpen = round < RoundsOfClosing / 2;
+            if (DryNozzles.Update(state, path, mayOpen, out var isTrimmed)) continue;
+            if (!mayOpen && DryNozzles.IsAnyClosedInVain(state, path)) break;
             if (isTrimmed) residual = Balance.Settle(state, path, reservoir);
             return new(true, steps, residual.Mass, residual.Pressure, null);
         }

@@ -35,7 +35,7 @@ public sealed class DocsPageTests(Service shared)
         service.StartServer();
         var address = new Uri(service.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
         using var playwright = await Playwright.CreateAsync();
-        await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Args = ["--no-sandbox"] });
+        await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Args = ["--no-sandbox"], Timeout = Patience });
         var page = await browser.NewPageAsync();
         var (foreign, refused) = (new List<string>(), new List<string>());
         await page.RouteAsync("**/*", route =>
@@ -51,14 +51,17 @@ public sealed class DocsPageTests(Service shared)
                 refused.Add(message.Text);
         };
 
-        await page.GotoAsync(new Uri(address, "/docs").ToString());
-        await page.GetByText("Steady flow of a layout").First.WaitForAsync(new() { Timeout = 60_000 });
-        await page.GetByText("Flow, balance and findings of plumbed-in").First.WaitForAsync(new() { Timeout = 60_000 });
-        await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        await page.GotoAsync(new Uri(address, "/docs").ToString(), new() { Timeout = Patience });
+        await page.GetByText("Steady flow of a layout").First.WaitForAsync(new() { Timeout = Patience });
+        await page.GetByText("Flow, balance and findings of plumbed-in").First.WaitForAsync(new() { Timeout = Patience });
+        await page.WaitForLoadStateAsync(LoadState.NetworkIdle, new() { Timeout = Patience });
 
         Assert.Empty(foreign);
         Assert.Empty(refused);
     }
+
+    // Milliseconds; a browser on a busy machine takes its time.
+    const float Patience = 120_000;
 
     static string? Chromium() => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
         .Select(folder => Path.Combine(folder, "chromium")).FirstOrDefault(File.Exists);

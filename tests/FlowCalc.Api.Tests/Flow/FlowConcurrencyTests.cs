@@ -48,8 +48,10 @@ public sealed class FlowConcurrencyTests(Service service) : IDisposable
         }
         // The server notices a little later; only then is the one place free for the next caller.
         var answered = false;
-        for (var attempt = 0; attempt < 10_000 && !answered; attempt++)
+        while (!answered)
         {
+            TestContext.Current.CancellationToken.ThrowIfCancellationRequested();
+            await Task.Delay(10, TestContext.Current.CancellationToken);
             using var next = await client.PostFlow(Documents.Small);
             answered = next.IsSuccessStatusCode;
         }

@@ -45,7 +45,7 @@ public sealed class FlowLimitTests
         await using var service = Service.With(("Limits:FlowTime", "00:00:00.001"));
         using var caller = service.Caller();
 
-        var fault = await caller.PostFlow(Documents.Chain(40_000)).Fault(422);
+        var fault = await caller.PostFlow(Documents.Chain(100_000)).Fault(422);
 
         Assert.Contains("0.001 s", fault.GetProperty("errors").GetProperty("")[0].GetString()!, StringComparison.Ordinal);
     }

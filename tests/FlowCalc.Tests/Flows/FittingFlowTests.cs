@@ -80,6 +80,31 @@ public class FittingFlowTests
     }
 
     [Fact]
+    public void A_tight_elbow_with_a_coefficient_adds_its_bores_loss_to_that()
+    {
+        var (result, head, reynolds) = Solve(""" "fittings": [ { "kind": "elbow", "lossCoefficient": 1.5, "bore": "4.2 mm", "length": "12.6 mm" } ] """);
+
+        const double ratio = 0.7;
+        var bore = BoreChange.SharpContraction(ratio) + BoreChange.Expansion(ratio) + DarcyFriction.Factor(reynolds / ratio, 0) * 3;
+        Close((1.5 + bore / Math.Pow(ratio, 4)) * head, result.Runs[0].Losses.Fittings);
+    }
+
+    [Fact]
+    public void A_bore_that_differs_by_a_last_digit_is_no_step()
+    {
+        var result = Documents.Solve(Documents.Water(
+            """{ "id": "R", "kind": "reducer" }, { "id": "N", "kind": "nozzle", "orifice": { "diameter": "2 mm", "dischargeCoefficient": 0.8 } }""",
+            """
+            { "from": "S", "to": "R", "tube": "t", "length": "1 m", "fittings": [ { "kind": "union", "bore": "9 mm", "length": "0.5 m" } ] },
+            { "from": "R", "to": "N", "bore": "9 mm", "length": "1 m" }
+            """,
+            """ "tubes": { "t": { "outsideDiameter": "12 mm", "wall": "1.5 mm" } }, """));
+
+        Assert.Equal(0, result.Runs[0].Losses.Fittings.Pascals);
+        Assert.Equal(0, result.Runs[1].Losses.BoreChanges.Pascals);
+    }
+
+    [Fact]
     public void A_reducer_loses_its_step_on_the_smaller_bores_head()
     {
         var result = Documents.Solve(Documents.Water(
@@ -116,6 +141,20 @@ public class FittingFlowTests
         var head = Density * inlet * inlet / 2;
         Assert.Equal(RunFedTee.Run(share, TeeBody.Smooth) * head, result.Runs[1].Losses.Tees.Pascals, tolerance: 1e-4 * head);
         Assert.Equal(RunFedTee.Branch(share, branch / 8, 0, TeeBody.Smooth) * head, result.Runs[2].Losses.Tees.Pascals, tolerance: 1e-4 * head);
+    }
+
+    [Fact]
+    public void A_nozzle_behind_nearly_all_of_the_loss_keeps_a_pressure_that_fits_its_flow()
+    {
+        var result = Documents.Solve(Documents.Water(
+            """{ "id": "N", "kind": "nozzle", "kFactor": "1000 L/min/bar^0.5" }""",
+            """{ "from": "S", "to": "N", "bore": "0.1 mm", "length": "10 m" }""", pressure: "90 bar"));
+
+        // K in L/min at 1 bar: p = (Q / K)².
+        var nozzle = result.Nozzles[0];
+        var bar = Math.Pow(nozzle.VolumeFlow.LitersPerMinute / 1000, 2) * 0.99821;
+        Assert.True(nozzle.Pressure.Pascals > 101_325);
+        Assert.Equal(bar * 1e5, nozzle.Pressure.Pascals - 101_325, tolerance: 3e-11);
     }
 
     [Fact]
