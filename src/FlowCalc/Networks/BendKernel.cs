@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace FlowCalc.Networks;
 
@@ -37,6 +38,7 @@ internal static class BendKernel
         slope = mean / sum * (t7 * turbulentSlope + l7 * laminarSlope);
     }
 
+    [MethodImpl(MethodImplOptions.NoInlining)] // each with an inlining budget of its own
     static void Turbulent(
         BendSet bends, int at, Vector<double> reynolds, Vector<double> square, ref Vector<double> root, out Vector<double> group, out Vector<double> slope)
     {
@@ -48,6 +50,7 @@ internal static class BendKernel
         slope = 2 * (group / reynolds + friction * (keep - Vector<double>.One) * square * reynolds / (shifted * shifted));
     }
 
+    [MethodImpl(MethodImplOptions.NoInlining)] // each with an inlining budget of its own
     static void Laminar(BendSet bends, int at, Vector<double> reynolds, out Vector<double> group, out Vector<double> slope)
     {
         var arc = 64 * new Vector<double>(bends.ArcOverBore, at);

@@ -48,14 +48,16 @@ internal static class LossSweep
     static void Bends(SteadyState state, double viscosity, double density)
     {
         var bends = state.Network.Bends;
+        var perViscosity = 1 / viscosity;
+        var scale = viscosity * viscosity / density;
         for (var i = 0; i < bends.Count; i += Vector<double>.Count)
         {
             var flow = Gather(state, bends.Run, i);
-            var reynoldsPerFlow = new Vector<double>(bends.ReynoldsPerFlow, i) / viscosity;
+            var reynoldsPerFlow = new Vector<double>(bends.ReynoldsPerFlow, i) * perViscosity;
             var root = new Vector<double>(state.BendRoot, i);
             BendKernel.Step(bends, i, Vector.Abs(flow) * reynoldsPerFlow, ref root, out var group, out var slope);
             root.CopyTo(state.BendRoot, i);
-            var weight = new Vector<double>(bends.Weight, i) * (viscosity * viscosity / density);
+            var weight = new Vector<double>(bends.Weight, i) * scale;
             Scatter(state, bends.Run, i, bends.Count, flow, weight * group, weight * reynoldsPerFlow * slope);
         }
     }
@@ -79,6 +81,7 @@ internal static class LossSweep
     {
         var tees = state.Network.Tees;
         var parent = state.Network.Parent;
+        var perDensity = 1 / density;
         for (var i = 0; i < tees.Run.Length; i++)
         {
             var run = tees.Run[i];
@@ -92,9 +95,9 @@ internal static class LossSweep
             var mixed = tees.Mixed[i];
             var ownSize = tees.Own[i] * Math.Abs(own);
             var inletSize = tees.Inlet[i] * Math.Abs(inlet);
-            state.Loss[run] += (ownSize * own + mixed * own * inlet + inletSize * inlet + eighth * own) / density;
-            state.Slope[run] += (2 * ownSize + mixed * inlet + (isInside ? 8 : 2) * eighth) / density;
-            state.Cross[run] = (mixed * own + 2 * inletSize - (isInside ? 6 * eighth * split : 0)) / density;
+            state.Loss[run] += (ownSize * own + mixed * own * inlet + inletSize * inlet + eighth * own) * perDensity;
+            state.Slope[run] += (2 * ownSize + mixed * inlet + (isInside ? 8 : 2) * eighth) * perDensity;
+            state.Cross[run] = (mixed * own + 2 * inletSize - (isInside ? 6 * eighth * split : 0)) * perDensity;
         }
     }
 
@@ -102,18 +105,21 @@ internal static class LossSweep
 
     static Vector<double> Gather(SteadyState state, int[] run, int at)
     {
-        for (var k = 0; k < Vector<double>.Count; k++) state.Gathered[k] = state.Flow[run[at + k]];
-        return new(state.Gathered);
+        Span<double> flows = stackalloc double[Vector<double>.Count];
+        for (var k = 0; k < flows.Length; k++) flows[k] = state.Flow[run[at + k]];
+        return new(flows);
     }
 
     static void Scatter(SteadyState state, int[] run, int at, int count, Vector<double> flow, Vector<double> loss, Vector<double> slope)
     {
-        loss = Vector.CopySign(loss, flow);
-        var end = Math.Min(Vector<double>.Count, count - at);
+        Span<double> losses = stackalloc double[Vector<double>.Count], slopes = stackalloc double[Vector<double>.Count];
+        Vector.CopySign(loss, flow).CopyTo(losses);
+        slope.CopyTo(slopes);
+        var end = Math.Min(losses.Length, count - at);
         for (var k = 0; k < end; k++)
         {
-            state.Loss[run[at + k]] += loss[k];
-            state.Slope[run[at + k]] += slope[k];
+            state.Loss[run[at + k]] += losses[k];
+            state.Slope[run[at + k]] += slopes[k];
         }
     }
 }

@@ -130,8 +130,17 @@ internal sealed class NetworkBuilder(int capacity)
 
     TeeLegs Tees()
     {
-        double[] Scaled(Func<TeeLeg, double> part) => [.. _legs.Select(l => part(l.Leg) / (2 * l.InletArea * l.InletArea))];
-        return new([.. _legs.Select(l => l.Run)], Scaled(l => l.Own), Scaled(l => l.Mixed), Scaled(l => l.Inlet), Scaled(l => l.Eighth));
+        var count = _legs.Count;
+        var run = new int[count];
+        double[] own = new double[count], mixed = new double[count], inlet = new double[count], eighth = new double[count];
+        for (var i = 0; i < count; i++)
+        {
+            var (owner, leg, area) = _legs[i];
+            var perArea = 1 / (2 * area * area);
+            run[i] = owner;
+            (own[i], mixed[i], inlet[i], eighth[i]) = (leg.Own * perArea, leg.Mixed * perArea, leg.Inlet * perArea, leg.Eighth * perArea);
+        }
+        return new(run, own, mixed, inlet, eighth);
     }
 
     static int[] Order(List<int> points)

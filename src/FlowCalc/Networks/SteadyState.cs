@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace FlowCalc.Networks;
 
 /// <summary>What a solve holds for one network, reusable: a solve that starts from the last answer allocates nothing.</summary>
@@ -23,7 +21,6 @@ internal sealed class SteadyState
         Sums = new SubtreeSum[network.Count];
         Array.Fill(Sums, SubtreeSum.Empty);
         IsClosed = new bool[network.Nozzles.Length];
-        Gathered = new double[Vector<double>.Count];
     }
 
     /// <summary>The network.</summary>
@@ -59,8 +56,6 @@ internal sealed class SteadyState
     internal RunLine[] Lines { get; }
 
     internal SubtreeSum[] Sums { get; }
-
-    internal double[] Gathered { get; }
 
     static double[] Filled(int length)
     {
