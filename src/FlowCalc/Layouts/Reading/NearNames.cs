@@ -5,27 +5,36 @@ namespace FlowCalc.Layouts.Reading;
 /// <summary>Names close to one that is not known, for the message that says so.</summary>
 static class NearNames
 {
-    // A fault is worth a glance over a long list, not a search of a document of 100 000 names for each of a thousand faults.
+    // A fault is worth a glance over a long list, not a search of a document of 100 000 names for each of a thousand faults; all faults together have their bound in the context.
     const int MostCompared = 2_000;
     const int MostListed = 12;
     const int LongestCompared = 60;
 
     /// <summary>A question after the closest name, or a list of those there are; starts with its own separator.</summary>
-    public static string Advice(string name, IReadOnlyCollection<string> known, int mostListed = MostListed)
+    /// <param name="context">The reading.</param>
+    /// <param name="name">The name that is not known.</param>
+    /// <param name="known">The known ones.</param>
+    /// <param name="further">Known ones besides; none of them is copied.</param>
+    /// <param name="mostListed">How many of them the list has at most.</param>
+    public static string Advice(ReadingContext context, string name, IReadOnlyCollection<string> known, IReadOnlyCollection<string>? further = null, int mostListed = MostListed)
     {
-        if (known.Count == 0) return "; there are none";
-        var near = Nearest(name, known);
-        var list = string.Join(", ", known.Take(mostListed).Select(one => Said.Plain(one)));
-        if (known.Count > mostListed) list += string.Create(CultureInfo.InvariantCulture, $", … ({known.Count} in all)");
+        context.Cancellation.ThrowIfCancellationRequested();
+        var count = known.Count + (further?.Count ?? 0);
+        if (count == 0) return "; there are none";
+        var all = further is null ? known : known.Concat(further);
+        var near = Nearest(context, name, all);
+        var list = string.Join(", ", all.Take(mostListed).Select(one => Said.Plain(one)));
+        if (count > mostListed) list += string.Create(CultureInfo.InvariantCulture, $", … ({count} in all)");
         return near is null ? $"; there are {list}" : $"; did you mean {Said.Name(near)}? There are {list}";
     }
 
-    static string? Nearest(string name, IEnumerable<string> known)
+    static string? Nearest(ReadingContext context, string name, IEnumerable<string> known)
     {
         string? best = null;
         var least = Math.Min(2, name.Length / 2) + 1;
-        foreach (var one in known.Take(MostCompared))
+        foreach (var one in known.Take(Math.Min(MostCompared, context.ComparisonsLeft)))
         {
+            context.ComparisonsLeft--;
             if (string.Equals(one, name, StringComparison.OrdinalIgnoreCase)) return one;
             if (Math.Abs(one.Length - name.Length) >= least || Math.Max(one.Length, name.Length) > LongestCompared) continue;
             var steps = Steps(name, one);
