@@ -110,13 +110,15 @@ public class LargeDocumentTests
         Assert.EndsWith($"… ({1_500 + FlowCalc.Stock.TubeCatalogue.All.Length} in all)", reading.Faults[^1].Message, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_long_name_within_a_spray_is_one_fault_and_not_a_thousand_long_pointers()
+    [Theory]
+    [InlineData("", "at most 200 characters")]
+    [InlineData("\\uD800", "half of a surrogate pair")]
+    public void A_long_name_within_a_spray_is_one_fault_and_not_a_thousand_long_pointers(string start, string words)
     {
-        var spray = $$"""{ "{{new string('x', 500_000)}}": { {{string.Join(',', Enumerable.Repeat("\"a\":1", 2_000))}} } }""";
+        var spray = $$"""{ "{{start}}{{new string('x', 500_000)}}": { {{string.Join(',', Enumerable.Repeat("\"a\":1", 2_000))}} } }""";
 
         var fault = Assert.Single(ReadInTime(Specimen.With(("/nozzles/fan/spray", "{}")).Replace("\"spray\":{}", $"\"spray\":{spray}", StringComparison.Ordinal)).Faults);
 
-        Assert.Contains("at most 200 characters", fault.Message, StringComparison.Ordinal);
+        Assert.Contains(words, fault.Message, StringComparison.Ordinal);
     }
 }

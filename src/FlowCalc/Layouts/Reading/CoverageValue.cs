@@ -38,13 +38,17 @@ static class CoverageValue
         {
             context.Pass(passes++);
             var name = RawText.Decode(JsonMarshal.GetRawUtf8PropertyName(property));
-            if (name is null) context.Faults.Add(property.Value, "read a name that holds half of a surrogate pair, which stands for no character");
-            else if (TextValue.IsLonger(name, TextValue.LongestName))
+            if (name is null)
+            {
+                context.Faults.Add(property.Value, "read a name that holds half of a surrogate pair, which stands for no character");
+                continue;
+            }
+            if (TextValue.IsLonger(name, TextValue.LongestName))
             {
                 context.Faults.Add(element, $"read the name {Said.Name(name)}: a name has at most {TextValue.LongestName} characters");
                 continue;
             }
-            else if (!seen.Add(name)) context.Faults.Add(property.Value, $"repeated: {Said.Name(name)} is there already");
+            if (!seen.Add(name)) context.Faults.Add(property.Value, $"repeated: {Said.Name(name)} is there already");
             open.Push(property.Value);
         }
     }

@@ -37,28 +37,39 @@ static class NearNames
             context.ComparisonsLeft--;
             if (string.Equals(one, name, StringComparison.OrdinalIgnoreCase)) return one;
             if (Math.Abs(one.Length - name.Length) >= least || Math.Max(one.Length, name.Length) > LongestCompared) continue;
-            var steps = Steps(name, one);
+            var steps = Steps(name, one, least);
             if (steps < least) (best, least) = (one, steps);
         }
         return best;
     }
 
     // Damerau's count of letters to insert, drop, change or swap with the next (Comm. ACM 7 (1964) 171, from memory), each pair swapped once.
-    static int Steps(string from, string to)
+    // A count of enough or more is not worked out: it cannot come from cells further than that from the diagonal (Ukkonen, Inf. Control 64 (1985) 100, from memory).
+    static int Steps(string from, string to, int enough)
     {
-        Span<int> before = stackalloc int[LongestCompared + 1], last = stackalloc int[LongestCompared + 1], row = stackalloc int[LongestCompared + 1];
+        var reach = enough - 1;
+        Span<int> before = stackalloc int[LongestCompared + 2], last = stackalloc int[LongestCompared + 2], row = stackalloc int[LongestCompared + 2];
         for (var j = 0; j <= to.Length; j++) last[j] = j;
+        var leastOfLast = 0;
         for (var i = 1; i <= from.Length; i++)
         {
-            row[0] = i;
-            for (var j = 1; j <= to.Length; j++)
+            var (low, high) = (Math.Max(1, i - reach), Math.Min(to.Length, i + reach));
+            row[low - 1] = low == 1 ? i : enough;
+            row[high + 1] = enough;
+            var least = row[low - 1];
+            for (var j = low; j <= high; j++)
             {
                 var changed = char.ToLowerInvariant(from[i - 1]) == char.ToLowerInvariant(to[j - 1]) ? 0 : 1;
                 row[j] = Math.Min(Math.Min(row[j - 1], last[j]) + 1, last[j - 1] + changed);
                 if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1]) row[j] = Math.Min(row[j], before[j - 2] + 1);
+                least = Math.Min(least, row[j]);
             }
-            last.CopyTo(before);
-            row.CopyTo(last);
+            if (least >= enough && leastOfLast >= enough) return enough;
+            leastOfLast = least;
+            var free = before;
+            before = last;
+            last = row;
+            row = free;
         }
         return last[to.Length];
     }
