@@ -47,6 +47,27 @@ public class BottleFaultTests
     public void A_wrong_bottle_is_one_fault(string edit, string? value, string pointer, string words) =>
         Specimen.HasOneFault(Specimen.With(("/supply/bottle" + edit, value)), "/supply/bottle" + pointer, words);
 
+    // 132 mm inside is 4 L over 292.3 mm.
+    [Theory]
+    [InlineData("584 mm", true)]
+    [InlineData("586 mm", false)]
+    [InlineData("3 m", false)]
+    public void A_dip_tube_is_at_most_twice_as_long_as_the_bottle(string length, bool isSound)
+    {
+        var json = Specimen.With(("/supply/bottle/shape", """{ "diameter": "132 mm", "length": "292.3 mm" }"""), ("/supply/bottle/outlet/dipTube/length", $"\"{length}\""));
+
+        if (isSound) Assert.Empty(Specimen.Read(json).Faults);
+        else Specimen.HasOneFault(json, "/supply/bottle/outlet/dipTube/length", "over twice the bottle's inside length of 0.2923 m");
+    }
+
+    [Fact]
+    public void A_dip_tube_of_a_bottle_without_a_shape_is_not_held_against_it() =>
+        Assert.Empty(Specimen.Read(Specimen.With(("/supply/bottle/outlet/dipTube/length", "\"3 m\""))).Faults);
+
+    [Fact]
+    public void A_shape_that_does_not_agree_is_one_fault_whatever_the_dip_tube() =>
+        Specimen.HasOneFault(Specimen.With(("/supply/bottle/shape", """{ "diameter": "132 mm", "length": "29.23 mm" }""")), "/supply/bottle/shape", "differs by over 5 %");
+
     [Theory]
     [InlineData("3 kg")]
     [InlineData("750 kg/m3")]

@@ -139,6 +139,15 @@ public class LayoutReaderTests
     }
 
     [Fact]
+    public void Straights_between_bends_may_be_negative_and_so_may_their_limits()
+    {
+        var json = Specimen.With(("/limits", """{ "bends-overlap": { "warn": 0, "fail": -1 }, "bends-interact": { "note": -1 } }"""));
+
+        Assert.Equal(-1, Specimen.Read(json).Layout!.Limits[0].Fail!.Value.Si);
+        Assert.True(BuiltSchema.Accepts(json));
+    }
+
+    [Fact]
     public void A_tube_of_the_catalogue_needs_no_entry()
     {
         var run = Specimen.Read(Specimen.With(("/runs/2/tube", "\"CU-6x1\""))).Layout!.Runs[2];

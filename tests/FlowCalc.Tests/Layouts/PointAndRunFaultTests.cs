@@ -106,7 +106,7 @@ public class PointAndRunFaultTests
     [Fact]
     public void A_point_may_change_what_its_named_nozzle_says()
     {
-        var reading = Specimen.Read(Specimen.With(("/points/3/pressureRange", "[\"4 bar\", \"10 bara\"]"), ("/points/3/share", "0.25")));
+        var reading = Specimen.Read(Specimen.With(("/points/3/pressureRange", "[\"4 bar\", \"10 bara\"]"), ("/points/3/share", "0.25"), ("/zones/left/share", "0.25")));
 
         var nozzle = Assert.IsType<FlowCalc.Layouts.Nozzle>(reading.Layout?.Points[3]);
         Assert.Equal(4e5 + 101_325, nozzle.PressureRange!.Value.Least.Pascals, tolerance: 1e-6);

@@ -79,4 +79,37 @@ public class StockFaultTests
         Assert.Empty(Specimen.Read(Specimen.With(("/points/3/share", "0.5"), ("/zones/right/share", "0.5"))).Faults);
         Specimen.HasOneFault(Specimen.With(("/points/3/share", "0.6")), "/zones/left/share", "more than the zone's");
     }
+
+    [Fact]
+    public void A_share_of_a_zone_belongs_to_its_nozzles()
+    {
+        Specimen.HasOneFault(Specimen.With(("/points/3/share", "0.3")), "/zones/left/share", "read 0.5: every nozzle of 'left' has a share of its own, and these add up to 0.3");
+        Specimen.HasOneFault(Specimen.With(("/points/5/zone", "\"left\""), ("/points/3/share", "0.3"), ("/points/5/share", "0.1")), "/zones/left/share", "add up to 0.4");
+        Assert.Empty(Specimen.Read(Specimen.With(("/points/5/zone", "\"left\""), ("/points/3/share", "0.3"))).Faults);
+        Assert.Empty(Specimen.Read(Specimen.With(("/points/5/zone", "\"left\""), ("/points/3/share", "0.3"), ("/points/5/share", "0.2"))).Faults);
+    }
+
+    [Fact]
+    public void A_nozzle_that_cannot_be_read_may_be_what_the_rest_of_a_share_belongs_to() =>
+        Specimen.HasOneFault(Specimen.With(("/points/3/share", "0.3"), ("/points/5/kind", "\"sprinkler\"")), "/points/5/kind", "one of supply");
+
+    // The longest name is counted in code points, as JSON Schema does (draft 2020-12, validation, 6.3.1), not in units of UTF-16.
+    [Fact]
+    public void Names_are_counted_in_code_points_by_reader_and_schema()
+    {
+        static string Named(int count) => Specimen.With(("/zones/right", null), ("/points/5/zone", $"\"{Long(count)}\""), ($"/zones/{Long(count)}", "{}"));
+        static string Pointed(int count) => Specimen.With(("/points/6/id", $"\"{Long(count)}\""), ("/runs/5/to", $"\"{Long(count)}\""));
+        static string Long(int count) => string.Concat(Enumerable.Repeat("\U0001F525", count));
+
+        Assert.Empty(Specimen.Read(Named(200)).Faults);
+        Assert.Empty(Specimen.Read(Pointed(200)).Faults);
+        Assert.True(BuiltSchema.Accepts(Named(200)));
+        Assert.True(BuiltSchema.Accepts(Pointed(200)));
+        Assert.All(Specimen.Read(Named(201)).Faults, fault => Assert.Contains("1 to 200 characters", fault.Message, StringComparison.Ordinal));
+        Assert.NotEmpty(Specimen.Read(Named(201)).Faults);
+        Assert.NotEmpty(Specimen.Read(Pointed(201)).Faults);
+        Assert.False(BuiltSchema.Accepts(Pointed(201)));
+        Assert.Empty(Specimen.Read(Specimen.With(("/title", $"\"{Long(1_000)}\""))).Faults);
+        Specimen.HasOneFault(Specimen.With(("/title", $"\"{Long(1_001)}\"")), "/title", "1001 characters");
+    }
 }

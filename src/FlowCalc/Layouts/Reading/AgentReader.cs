@@ -49,7 +49,7 @@ static class AgentReader
         if (AgentCatalogue.OtherAgentIds.Contains(id))
             context.Faults.Add(element, $"read {Said.Value(element)}: a gas or liquefied gas, and only liquids are answered so far: {string.Join(", ", liquids)}, a mixture, or a liquid of one's own");
         else
-            context.Faults.Add(element, $"read {Said.Value(element)}: no agent of the catalogue{NearNames.Advice(id, [.. liquids, .. AgentCatalogue.OtherAgentIds])}; besides, an agent may be {Right}");
+            context.Faults.Add(element, $"read {Said.Value(element)}: no agent of the catalogue{NearNames.Advice(context, id, [.. liquids, .. AgentCatalogue.OtherAgentIds])}; besides, an agent may be {Right}");
         return null;
     }
 
@@ -72,7 +72,7 @@ static class AgentReader
         if (!hasMixture || mixture is null) return null;
         if (!known.Contains(mixture))
         {
-            context.Faults.Add(members[AgentField.Mixture], $"read {Said.Name(mixture)}: no mixture of the catalogue{NearNames.Advice(mixture, [.. known])}");
+            context.Faults.Add(members[AgentField.Mixture], $"read {Said.Name(mixture)}: no mixture of the catalogue{NearNames.Advice(context, mixture, [.. known])}");
             return null;
         }
         if (!hasFraction || !double.IsFinite(fraction)) return null;

@@ -52,7 +52,7 @@ static class BottleReader
         var shape = BottleShellReader.Shape(context, members[BottleField.Shape], volume);
         var axis = SpaceValue.Direction(context, members[BottleField.Axis], Sizes.DirectionPart, mayBeZero: false) ?? new Direction(0, 0, 1);
         var wall = BottleShellReader.Wall(context, members[BottleField.Wall]);
-        var outlet = OutletReader.Read(context, members[BottleField.Outlet]);
+        var outlet = OutletReader.Read(context, members[BottleField.Outlet], shape?.Length.Meters ?? double.NaN);
         TextValue.Read(context, members[BottleField.Note], "a note");
         Assume(context, members);
 

@@ -37,7 +37,10 @@ static class BottleShellReader
         if (!double.IsFinite(diameter + length)) return null;
         var cylinder = Math.PI / 4 * diameter * diameter * length;
         if (Math.Abs(cylinder - volume) > MostDisagreement * volume)
+        {
             context.Faults.Add(element, $"read a cylinder of {cylinder * 1e3:0.####} L: it differs by over 5 % from the volume of {volume * 1e3:0.####} L; give the inside diameter and length of a cylinder of that volume");
+            return null;
+        }
         return new BottleShape(Length.FromMeters(diameter), Length.FromMeters(length));
     }
 

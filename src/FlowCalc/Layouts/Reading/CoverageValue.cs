@@ -29,14 +29,26 @@ static class CoverageValue
         }
     }
 
+    // Every fault further in repeats the names on its way, so that these must have a bound.
     static void CheckMembers(ReadingContext context, JsonElement element, Stack<JsonElement> open)
     {
+        var passes = 0;
         HashSet<string> seen = new(StringComparer.Ordinal);
         foreach (var property in element.EnumerateObject())
         {
+            context.Pass(passes++);
             var name = RawText.Decode(JsonMarshal.GetRawUtf8PropertyName(property));
-            if (name is null) context.Faults.Add(property.Value, "read a name that holds half of a surrogate pair, which stands for no character");
-            else if (!seen.Add(name)) context.Faults.Add(property.Value, $"repeated: {Said.Name(name)} is there already");
+            if (name is null)
+            {
+                context.Faults.Add(property.Value, "read a name that holds half of a surrogate pair, which stands for no character");
+                continue;
+            }
+            if (TextValue.IsLonger(name, TextValue.LongestName))
+            {
+                context.Faults.Add(element, $"read the name {Said.Name(name)}: a name has at most {TextValue.LongestName} characters");
+                continue;
+            }
+            if (!seen.Add(name)) context.Faults.Add(property.Value, $"repeated: {Said.Name(name)} is there already");
             open.Push(property.Value);
         }
     }

@@ -22,7 +22,8 @@ enum FittingField
 /// <summary>Reads fittings: of the document, of the catalogue, or in place.</summary>
 static class FittingReader
 {
-    const string OneLoss = "a fitting has one of lossCoefficient, kv, and bore with length; an elbow may have bore beside another";
+    const string OneLoss = "a fitting has one of lossCoefficient, kv, and bore with length; an elbow may have bore beside lossCoefficient";
+    const string WholeElbow = "kv stands for the whole fitting, its bore with it; an elbow has bore beside lossCoefficient or alone";
 
     /// <summary>An entry of the document's fittings; null where something is wrong.</summary>
     public static Fitting? Own(ReadingContext context, string name, JsonElement element) => Described(context, name, element);
@@ -46,7 +47,7 @@ static class FittingReader
         var before = context.Faults.Count;
         members.Requires(context, FittingField.Kind, "its kind in words, such as union, bulkhead-union, elbow or valve");
         TextValue.Read(context, members[FittingField.Note], "a note");
-        var kind = TextValue.Name(context, members[FittingField.Kind], "a kind");
+        var kind = FittingKind.Read(context, members[FittingField.Kind]);
         CheckLosses(context, members, kind);
         var coefficient = NumberValue.Read(context, members[FittingField.LossCoefficient], Sizes.LossCoefficient);
         var kv = QuantityValue.Read(context, members[FittingField.Kv], Sizes.Kv);
@@ -76,9 +77,9 @@ static class FittingReader
         if (members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, OneLoss);
         if (!members.Has(FittingField.Bore)) return;
         members.Requires(context, FittingField.Length, "the length of its bore beside bore");
-        if (kind is Fitting.Elbow or null) return;
-        members.Refuses(context, FittingField.LossCoefficient, OneLoss);
-        if (!members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, OneLoss);
+        var isElbow = kind is Fitting.Elbow or null;
+        if (!isElbow) members.Refuses(context, FittingField.LossCoefficient, OneLoss);
+        if (!members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, isElbow ? WholeElbow : OneLoss);
     }
 
     static Length? Size(ReadingContext context, JsonElement element, SizeRange range)

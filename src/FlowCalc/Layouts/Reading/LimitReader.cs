@@ -17,6 +17,11 @@ enum LimitField
 /// <summary>Reads the limits that a document states itself.</summary>
 static class LimitReader
 {
+    static readonly ImmutableArray<string> Codes = [.. DefaultLimits.All.Select(known => known.Code)];
+
+    // A straight between two bends is negative where their arcs overlap.
+    static readonly ImmutableArray<string> MayBeNegative = ["bends-overlap", "bends-interact"];
+
     /// <summary>The limits in the document's order.</summary>
     public static ImmutableArray<Limit> Read(ReadingContext context, JsonElement element) =>
         [.. NamedEntries<Limit>.Read(context, element, "limits", One).Entries];
@@ -25,17 +30,18 @@ static class LimitReader
     {
         if (DefaultLimits.Find(code) is not { } definition)
         {
-            context.Faults.Add(element, $"{Said.Name(code)} is no finding with limits{NearNames.Advice(code, [.. DefaultLimits.All.Select(known => known.Code)])}");
+            context.Faults.Add(element, $"{Said.Name(code)} is no finding with limits{NearNames.Advice(context, code, Codes)}");
             return null;
         }
         if (!LayoutFields.Limit.TryRead(context, element, out var members)) return null;
         var before = context.Faults.Count;
+        var mayBeNegative = MayBeNegative.Contains(code);
         var limit = new Limit(
             code,
-            Step(context, members[LimitField.Note], definition.Kind),
-            Step(context, members[LimitField.Warn], definition.Kind),
-            Step(context, members[LimitField.Fail], definition.Kind),
-            Step(context, members[LimitField.Refuse], definition.Kind),
+            Step(context, members[LimitField.Note], definition.Kind, mayBeNegative),
+            Step(context, members[LimitField.Warn], definition.Kind, mayBeNegative),
+            Step(context, members[LimitField.Fail], definition.Kind, mayBeNegative),
+            Step(context, members[LimitField.Refuse], definition.Kind, mayBeNegative),
             DefaultLimits.StatedInTheDocument);
         if (context.Faults.Count > before) return null;
         if (limit is { Note: null, Warn: null, Fail: null, Refuse: null })
@@ -45,19 +51,26 @@ static class LimitReader
         return limit;
     }
 
-    static Measure? Step(ReadingContext context, JsonElement element, QuantityKind? kind)
+    static Measure? Step(ReadingContext context, JsonElement element, QuantityKind? kind, bool mayBeNegative)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         if (kind is null)
         {
             var number = NumberValue.Read(context, element, Sizes.Limit);
-            return double.IsFinite(number) ? new Measure(number, null) : null;
+            return double.IsFinite(number) && !IsTooLow(context, element, number, mayBeNegative) ? new Measure(number, null) : null;
         }
         if (!QuantityValue.TryRead(context, element, kind.Value, out var reading)) return null;
         // A measured pressure is gauge, so an absolute limit comes down by the ambient pressure.
         var si = kind is QuantityKind.Pressure && !reading.IsGauge ? reading.Si - context.Ambient : reading.Si;
-        if (Math.Abs(si) <= Sizes.Limit.Most) return new Measure(si, kind);
+        if (Math.Abs(si) <= Sizes.Limit.Most) return IsTooLow(context, element, si, mayBeNegative) ? null : new Measure(si, kind);
         context.Faults.Add(element, $"read {QuantityValue.Shown(element)}: a limit of over 1000000000 in SI units is none");
         return null;
+    }
+
+    static bool IsTooLow(ReadingContext context, JsonElement element, double si, bool mayBeNegative)
+    {
+        if (si >= 0 || mayBeNegative) return false;
+        context.Faults.Add(element, $"read {QuantityValue.Shown(element)}: what it measures is never under 0, and so is its limit");
+        return true;
     }
 }

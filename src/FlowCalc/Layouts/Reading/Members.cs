@@ -50,19 +50,19 @@ ref struct Members<TField>(JsonElement owner, FieldTable<TField> table)
             if (index < 0)
             {
                 if (context.Faults.IsFull) context.Faults.Add(property.Value, "");
-                else context.Faults.Add(property.Value, Unknown(raw));
+                else context.Faults.Add(property.Value, Unknown(context, raw));
             }
             else if (slots[index].ValueKind is JsonValueKind.Undefined) slots[index] = property.Value;
             else context.Faults.Add(property.Value, $"repeated: {table.What} has {table.Names[index]} once");
         }
     }
 
-    readonly string Unknown(ReadOnlySpan<byte> raw)
+    readonly string Unknown(ReadingContext context, ReadOnlySpan<byte> raw)
     {
         var name = RawText.Decode(raw) ?? System.Text.Encoding.UTF8.GetString(raw);
         return table.Planned.Contains(name)
             ? $"{Said.Name(name)} belongs to the format, but this version does not read it yet: leave it out"
-            : $"unknown field {Said.Name(name)} of {table.What}{NearNames.Advice(name, table.Names, table.Names.Length)}";
+            : $"unknown field {Said.Name(name)} of {table.What}{NearNames.Advice(context, name, table.Names, mostListed: table.Names.Length)}";
     }
 
     [InlineArray(24)]

@@ -11,6 +11,7 @@ sealed class NamedEntries<T>
 {
     readonly Dictionary<string, T?> byName = new(StringComparer.Ordinal);
     readonly List<string> names = [];
+    readonly List<(T? Entry, JsonElement Element)> placed = [];
 
     /// <summary>Whether the dictionary itself could not be read, so that nothing can be said of names it may hold.</summary>
     public bool IsBroken { get; private init; }
@@ -18,9 +19,10 @@ sealed class NamedEntries<T>
     public IReadOnlyList<string> Names => names;
 
     /// <summary>The entries that could be read.</summary>
-    public IEnumerable<T> Entries => names.Select(name => byName[name]).OfType<T>();
+    public IEnumerable<T> Entries => placed.Select(one => one.Entry).OfType<T>();
 
-    public int Count => names.Count;
+    /// <summary>Every entry with its place in the document.</summary>
+    public IReadOnlyList<(T? Entry, JsonElement Element)> Placed => placed;
 
     public bool TryFind(string name, out T? entry) => byName.TryGetValue(name, out entry);
 
@@ -38,9 +40,10 @@ sealed class NamedEntries<T>
             return new NamedEntries<T> { IsBroken = true };
         }
         var entries = new NamedEntries<T>();
+        var passes = 0;
         foreach (var property in element.EnumerateObject())
         {
-            context.Pass(entries.Count);
+            context.Pass(passes++);
             var raw = JsonMarshal.GetRawUtf8PropertyName(property);
             var name = RawText.Decode(raw);
             if (name is null || TextValue.NameFlaw(name) is not null)
@@ -50,7 +53,9 @@ sealed class NamedEntries<T>
             else
             {
                 entries.names.Add(name);
-                entries.byName.Add(name, read(context, name, property.Value));
+                var entry = read(context, name, property.Value);
+                entries.byName.Add(name, entry);
+                entries.placed.Add((entry, property.Value));
             }
         }
         return entries;

@@ -29,7 +29,7 @@ static class NozzlePointReader
     {
         if (name is null) return null;
         if (nozzles.TryFind(name, out var opening)) return opening;
-        if (!nozzles.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: not among the document's nozzles{NearNames.Advice(name, nozzles.Names)}");
+        if (!nozzles.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: not among the document's nozzles{NearNames.Advice(context, name, nozzles.Names)}");
         return null;
     }
 
@@ -38,7 +38,7 @@ static class NozzlePointReader
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         var name = TextValue.Name(context, element, "a zone's name");
         if (name is not null && !zones.IsBroken && !zones.TryFind(name, out _))
-            context.Faults.Add(element, $"read {Said.Name(name)}: not among the document's zones{NearNames.Advice(name, zones.Names)}");
+            context.Faults.Add(element, $"read {Said.Name(name)}: not among the document's zones{NearNames.Advice(context, name, zones.Names)}");
         return name;
     }
 }

@@ -27,7 +27,7 @@ sealed class PointIndex
         if (element.ValueKind is JsonValueKind.String)
         {
             var raw = JsonMarshal.GetRawUtf8Value(element)[1..^1];
-            Span<char> id = stackalloc char[TextValue.LongestName];
+            Span<char> id = stackalloc char[2 * TextValue.LongestName];
             if (!raw.Contains((byte)'\\') && Encoding.UTF8.TryGetChars(raw, id, out var length) && bySpan.TryGetValue(id[..length], out var index)) return index;
         }
         var name = TextValue.Name(context, element, "a point's id");
@@ -35,7 +35,7 @@ sealed class PointIndex
         if (byId.TryGetValue(name, out var found)) return found;
         if (IsPartial) return -1;
         if (context.Faults.IsFull) context.Faults.Add(element, "");
-        else context.Faults.Add(element, $"read {Said.Name(name)}: no point has that id{NearNames.Advice(name, byId.Keys)}");
+        else context.Faults.Add(element, $"read {Said.Name(name)}: no point has that id{NearNames.Advice(context, name, byId.Keys)}");
         return -1;
     }
 }

@@ -17,6 +17,9 @@ sealed class ReadingContext(ReadOnlyMemory<byte> utf8, LayoutReaderOptions optio
     /// <summary>Ambient pressure, Pa, which every gauge pressure is added to.</summary>
     public double Ambient { get; set; } = StandardAmbient;
 
+    /// <summary>How many more names the messages may be compared with in search of the closest; a document with very many wrong names has its first ones answered.</summary>
+    public int ComparisonsLeft { get; set; } = 50_000;
+
     /// <summary>Lets a long loop be ended; looks at the token once in a thousand passes.</summary>
     public void Pass(int index)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.Json;
 using FlowCalc.Losses;
 using FlowCalc.Stock;
@@ -20,13 +21,16 @@ static class RunFittingsReader
 {
     const string Right = "a fitting is an id of the catalogue, a name of fittings, an object with kind, or an object with fitting, at and count";
 
+    static readonly ImmutableArray<string> CatalogueIds = [.. FittingCatalogue.All.Select(one => one.Id)];
+
     /// <summary>The fittings that could be read.</summary>
     /// <param name="context">The reading.</param>
     /// <param name="element">The run's fittings.</param>
     /// <param name="run">Index of the run.</param>
     /// <param name="length">Developed length of the run, m; NaN where it is not known.</param>
+    /// <param name="tube">The run's tube; null where it is not known.</param>
     /// <param name="own">The document's fittings.</param>
-    public static ImmutableArray<PlacedFitting> Read(ReadingContext context, JsonElement element, int run, double length, NamedEntries<Fitting> own)
+    public static ImmutableArray<PlacedFitting> Read(ReadingContext context, JsonElement element, int run, double length, Tube? tube, NamedEntries<Fitting> own)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return [];
         if (element.ValueKind is not JsonValueKind.Array)
@@ -35,24 +39,27 @@ static class RunFittingsReader
             return [];
         }
         var fittings = ImmutableArray.CreateBuilder<PlacedFitting>(element.GetArrayLength());
+        var (passes, together) = (0, 0.0);
         foreach (var entry in element.EnumerateArray())
         {
-            context.Pass(fittings.Count);
-            if (One(context, entry, length, own) is not { } fitting) continue;
+            context.Pass(passes++);
+            if (One(context, entry, length, tube, own) is not { } fitting) continue;
+            together += (fitting.Fitting.Length?.Meters ?? 0) * fitting.Count;
             Assume(context, fitting.Fitting, run, fittings.Count);
             fittings.Add(fitting);
         }
+        FittingChecks.Lengths(context, element, together, length);
         return fittings.DrainToImmutable();
     }
 
-    static PlacedFitting? One(ReadingContext context, JsonElement element, double length, NamedEntries<Fitting> own)
+    static PlacedFitting? One(ReadingContext context, JsonElement element, double length, Tube? tube, NamedEntries<Fitting> own)
     {
         if (element.ValueKind is not JsonValueKind.Object || !IsPlaced(element))
-            return Named(context, element, own) is { } bare ? new PlacedFitting(bare, null, 1) : null;
+            return Fitted(context, element, tube, own) is { } bare ? new PlacedFitting(bare, null, 1) : null;
         if (!LayoutFields.PlacedFitting.TryRead(context, element, out var members)) return null;
         TextValue.Read(context, members[PlacedFittingField.Note], "a note");
         members.Requires(context, PlacedFittingField.Fitting, Right);
-        var fitting = Named(context, members[PlacedFittingField.Fitting], own);
+        var fitting = Fitted(context, members[PlacedFittingField.Fitting], tube, own);
         var at = QuantityValue.Read(context, members[PlacedFittingField.At], Sizes.FittingPlace);
         var count = NumberValue.Count(context, members[PlacedFittingField.Count]);
         if (at > length * (1 + 1e-9))
@@ -64,6 +71,13 @@ static class RunFittingsReader
     static bool IsPlaced(JsonElement element) =>
         element.TryGetProperty("fitting"u8, out _)
         || (!element.TryGetProperty("kind"u8, out _) && (element.TryGetProperty("at"u8, out _) || element.TryGetProperty("count"u8, out _)));
+
+    static Fitting? Fitted(ReadingContext context, JsonElement element, Tube? tube, NamedEntries<Fitting> own)
+    {
+        var fitting = Named(context, element, own);
+        if (fitting is not null && tube is not null) FittingChecks.Roughness(context, element, fitting, tube);
+        return fitting;
+    }
 
     static Fitting? Named(ReadingContext context, JsonElement element, NamedEntries<Fitting> own)
     {
@@ -78,18 +92,23 @@ static class RunFittingsReader
         if (name is null) return null;
         if (own.TryFind(name, out var fitting)) return fitting;
         if (FittingCatalogue.Find(name) is { } known) return FittingReader.Of(known);
-        if (!own.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: no fitting of the document or the catalogue{NearNames.Advice(name, [.. own.Names, .. FittingCatalogue.All.Select(one => one.Id)])}");
+        if (!own.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: no fitting of the document or the catalogue{NearNames.Advice(context, name, own.Names, CatalogueIds)}");
         return null;
     }
 
     static void Assume(ReadingContext context, Fitting fitting, int run, int index)
     {
-        var isElbow = fitting.Kind is Fitting.Elbow;
-        if (!isElbow && fitting.Kind is not ("union" or "bulkhead-union")) return;
-        if (fitting.Bore is null && fitting.Kv is null && (isElbow || fitting.LossCoefficient is null))
-            context.Assumptions.Add("/runs", run, $"/fittings/{index}", $"{fitting.Kind}: bore as the tube's", "the document gives no bore; a tighter one must be given");
-        if (isElbow && fitting.Kv is null && fitting.LossCoefficient is null && fitting.Angle is { } angle)
-            context.Assumptions.Add("/runs", run, $"/fittings/{index}", string.Create(System.Globalization.CultureInfo.InvariantCulture,
+        // A coefficient that is given stands for what was left out.
+        if (fitting is not { LossCoefficient: null, Kv: null }) return;
+        if (fitting.Bore is null)
+        {
+            if (FittingKind.HasMeaning(fitting.Kind))
+                context.Assumptions.Add("/runs", run, $"/fittings/{index}", $"{fitting.Kind}: bore as the tube's", "the document gives no bore; a tighter one must be given");
+            else
+                context.Assumptions.Add("/runs", run, $"/fittings/{index}", "no loss", "the document gives neither lossCoefficient, kv nor bore");
+        }
+        if (fitting is { Kind: Fitting.Elbow, Angle: { } angle })
+            context.Assumptions.Add("/runs", run, $"/fittings/{index}", string.Create(CultureInfo.InvariantCulture,
                 $"elbow: K = {Mitre.Coefficient(angle.Radians):0.00} at {angle.Degrees:0.#}°, sharp turn"), "Rennels and Hudson, Pipe Flow, Wiley 2012, ch. 15, mitre (from memory)");
     }
 }

@@ -38,7 +38,7 @@ static class RunReader
         var port = TextValue.Choice(context, members[RunField.Leaves], PointReader.Ports);
         var tube = tubes.Read(context, members, index);
         var way = RunWayReader.Read(context, members, points, from, to, tube);
-        var fittings = RunFittingsReader.Read(context, members[RunField.Fittings], index, way?.Length ?? double.NaN, stock.Fittings);
+        var fittings = RunFittingsReader.Read(context, members[RunField.Fittings], index, way?.Length ?? double.NaN, tube, stock.Fittings);
         var loss = NumberValue.Read(context, members[RunField.LossCoefficient], Sizes.LossCoefficient);
         var note = members.Has(RunField.Note) ? TextValue.Read(context, members[RunField.Note], "a note") : null;
 

@@ -9,6 +9,7 @@ namespace FlowCalc.Layouts.Reading;
 sealed class RunTubes(NamedEntries<Tube> own)
 {
     const string Right = "a run has tube, a name of tubes or an id of the catalogue, or its own bore";
+    static readonly ImmutableArray<string> CatalogueIds = [.. TubeCatalogue.All.Select(known => known.Id)];
     readonly Dictionary<string, Tube> ofCatalogue = new(StringComparer.Ordinal);
     readonly List<Tube> used = [];
 
@@ -48,7 +49,7 @@ sealed class RunTubes(NamedEntries<Tube> own)
             used.Add(tube);
             return tube;
         }
-        if (!own.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: no tube of the document or the catalogue{NearNames.Advice(name, [.. own.Names, .. TubeCatalogue.All.Select(known => known.Id)])}");
+        if (!own.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: no tube of the document or the catalogue{NearNames.Advice(context, name, own.Names, CatalogueIds)}");
         return null;
     }
 }

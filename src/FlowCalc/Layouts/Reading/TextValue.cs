@@ -19,9 +19,9 @@ static class TextValue
         }
         var text = RawText.Decode(JsonMarshal.GetRawUtf8Value(element)[1..^1]);
         if (text is null) context.Faults.Add(element, $"read {Said.Value(element)}: an escape is half of a surrogate pair, which stands for no character");
-        else if (text.Length > longest)
+        else if (IsLonger(text, longest))
         {
-            context.Faults.Add(element, $"read {Said.Value(element)}: {text.Length} characters; {what} has at most {longest}");
+            context.Faults.Add(element, $"read {Said.Value(element)}: {CodePoints(text)} characters; {what} has at most {longest}");
             return null;
         }
         return text;
@@ -39,11 +39,14 @@ static class TextValue
     /// <summary>What keeps a text from being a name; null for nothing.</summary>
     public static string? NameFlaw(string name)
     {
-        if (name.Length is 0 or > LongestName) return "has 1 to 200 characters";
+        if (name.Length == 0 || IsLonger(name, LongestName)) return "has 1 to 200 characters";
         foreach (var character in name)
             if (char.IsControl(character)) return "has no control characters";
         return null;
     }
+
+    /// <summary>Whether a text has more than so many code points, which is how JSON Schema counts.</summary>
+    public static bool IsLonger(string text, int longest) => text.Length > longest && CodePoints(text) > longest;
 
     /// <summary>One of a list of words; −1 where it is missing or another.</summary>
     public static int Choice(ReadingContext context, JsonElement element, Vocabulary words)
@@ -60,5 +63,13 @@ static class TextValue
         if (element.ValueKind is not (JsonValueKind.True or JsonValueKind.False or JsonValueKind.Undefined))
             context.Faults.Add(element, $"read {Said.Value(element)}: {what} is true or false");
         return element.ValueKind is JsonValueKind.True;
+    }
+
+    static int CodePoints(string text)
+    {
+        var count = text.Length;
+        foreach (var character in text)
+            if (char.IsLowSurrogate(character)) count--;
+        return count;
     }
 }

@@ -7,7 +7,11 @@ static class TubeRoughness
 {
     public const string UsualWords = "1.5 µm";
     public const string UsualSource = "drawn tube (Moody, Trans. ASME 66 (1944) 671, from memory)";
-    const double Usual = 1.5e-6, MostOfBore = 0.05;
+
+    /// <summary>Most roughness as a part of the bore: where the data of friction end.</summary>
+    public const double MostOfBore = 0.05;
+
+    const double Usual = 1.5e-6;
 
     /// <summary>Height of the roughness, m; NaN where it is wrong or the bore is not known.</summary>
     public static double Read(ReadingContext context, JsonElement owner, JsonElement element, double bore)
