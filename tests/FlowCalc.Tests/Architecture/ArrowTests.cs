@@ -17,8 +17,11 @@ public class ArrowTests
     {
         { "Quantities", ["Agents", "Losses", "Networks", "Bottles", "Stock", "Limits", "Layouts", "Flows", "Findings"] },
         { "Agents", ["Losses", "Networks", "Bottles", "Layouts", "Flows", "Findings"] },
-        { "Losses", ["Agents", "Networks", "Bottles", "Layouts", "Flows", "Findings"] },
-        { "Networks", ["Bottles", "Layouts", "Flows", "Findings"] },
+        { "ReferenceData", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Stock", "Examples", "Limits", "Layouts", "Flows", "Findings"] },
+        { "Stock", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Findings"] },
+        { "Examples", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Findings"] },
+        { "Losses", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Networks", "Bottles", "Layouts", "Flows", "Findings"] },
+        { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Findings"] },
         { "Bottles", ["Layouts", "Flows", "Findings"] },
         { "Limits", ["Layouts", "Flows", "Findings"] },
         { "Layouts", ["Flows", "Findings"] },
