@@ -34,7 +34,7 @@ static class TubeChanges
     static LayoutChange? Change(FlowCase flowCase, int index, Tube tube)
     {
         var run = flowCase.Layout.Runs[index];
-        var (changed, doubt) = Rebending.InTube(flowCase.Layout, run, tube, flowCase.Units);
+        var (changed, doubt) = Rebending.InTube(flowCase, run, tube);
         if (changed is null) return null;
         doubt ??= TooWeak(flowCase, tube);
         var before = run.Tube.Name ?? Wording.Tube(run.Tube, flowCase.Units);
