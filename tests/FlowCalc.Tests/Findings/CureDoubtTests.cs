@@ -108,6 +108,34 @@ public class CureDoubtTests
         Assert.Throws<OperationCanceledException>(() => FlowFindings.Judge(judged.Layout, judged.Flow, FlowCalc.Quantities.UnitSystem.Metric, source.Token));
     }
 
+    [Fact]
+    public void A_run_with_a_bore_of_its_own_is_offered_that_of_its_twin()
+    {
+        var before = Judged.Of(Twins("2 mm"));
+        var after = Judged.Of(Twins("6 mm"));
+
+        var cure = before.Single(FindingCodes.StarvedNozzle).Cure!;
+
+        Assert.Equal([new CureChange("runs/R/bore", "2 mm", "6 mm")], cure.Changes);
+        Assert.StartsWith("With 6 mm bore instead of 2 mm bore in R, ", cure.Message, StringComparison.Ordinal);
+        Assert.Equal(after.Nozzle("right").Deviation!.Value, cure.After.Si, tolerance: 1e-12);
+    }
+
+    static string Twins(string right) => $$"""
+        {
+          "format": 1, "agent": "water", "ambientPressure": "1 bara", "temperature": "20 °C", "supply": { "pressure": "8 bar" },
+          "points": [
+            { "id": "S", "kind": "supply" }, { "id": "T", "kind": "tee", "fedThrough": "branch", "body": "smooth" },
+            { "id": "left", "kind": "nozzle", "kFactor": "0.5 L/min/bar^0.5" }, { "id": "right", "kind": "nozzle", "kFactor": "0.5 L/min/bar^0.5" }
+          ],
+          "runs": [
+            { "id": "A", "from": "S", "to": "T", "bore": "8 mm", "roughness": "1.5 µm", "length": "1 m" },
+            { "id": "L", "from": "T", "to": "left", "bore": "6 mm", "roughness": "1.5 µm", "length": "2 m" },
+            { "id": "R", "from": "T", "to": "right", "bore": "{{right}}", "roughness": "1.5 µm", "length": "2 m" }
+          ]
+        }
+        """;
+
     static FlowCalc.Findings.Cures.LayoutChange Wider(string json)
     {
         var judged = Judged.Of(json);

@@ -8,6 +8,7 @@ sealed class BalanceSearch
     const int MostRuns = 8;
     const int MostSizes = 3;
     const int MostCatalogueRuns = 6;
+    const int MostCatalogueSizes = 4;
     const int MostNozzles = 6;
 
     // A change that gains less than half a per cent, or less than a twentieth of what is wrong, is not worth a spanner.
@@ -45,6 +46,7 @@ sealed class BalanceSearch
         foreach (var run in runs)
         {
             Try(WiderTubes, TubeChanges.Wider(flowCase, run, MostSizes));
+            Try(WiderTubes, TubeChanges.AsSibling(flowCase, run, MostSizes));
             Try("wider fittings", FittingChanges.Opened(flowCase, run));
             if (TeeChanges.Smooth(flowCase, run) is { } smooth && !solved.Exists(trial => trial.Change.Change == smooth.Change)) Try("smooth tees", [smooth]);
         }
@@ -60,7 +62,7 @@ sealed class BalanceSearch
 
     void TryCatalogueAndNozzles(List<int> runs)
     {
-        foreach (var run in runs.Take(MostCatalogueRuns)) Try(WiderTubes, TubeChanges.WiderOfCatalogue(flowCase, run, 2));
+        foreach (var run in runs.Take(MostCatalogueRuns)) Try(WiderTubes, TubeChanges.WiderOfCatalogue(flowCase, run, MostCatalogueSizes));
 
         var types = NozzleChanges.Types(flowCase.Layout);
         // Starved ones first: a larger nozzle there keeps the whole flow, a smaller one elsewhere throttles it.
