@@ -18,7 +18,11 @@ static class Balance
         var cure = best is null ? null : new BalanceCure(flowCase, best);
         var noCure = best is null ? $"; no cure found, {tried}" : "";
         var byPoint = new Dictionary<int, int>();
-        for (var nozzle = 0; nozzle < flowCase.Flow.Nozzles.Length; nozzle++) byPoint[flowCase.Flow.Nozzles[nozzle].Point] = nozzle;
+        for (var nozzle = 0; nozzle < flowCase.Flow.Nozzles.Length; nozzle++)
+        {
+            flowCase.Pass(nozzle);
+            byPoint[flowCase.Flow.Nozzles[nozzle].Point] = nozzle;
+        }
 
         findings.Add(FindingCodes.StarvedNozzle, flowCase.Limit(FindingCodes.StarvedNozzle).Source, null, "nozzle", starved,
             hit => NozzleShares.Sentence(flowCase, byPoint[hit.Item], hit), hit => cure?.OfNozzle(byPoint[hit.Item]), noCure);

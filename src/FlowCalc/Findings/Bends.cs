@@ -16,6 +16,7 @@ static class Bends
         var runs = flowCase.Layout.Runs;
         for (var index = 0; index < runs.Length; index++)
         {
+            flowCase.Pass(index);
             if (runs[index] is not { Route: { } route } run || run.Bends.Length == 0) continue;
             var between = double.PositiveInfinity;
             for (var straight = 1; straight < route.Straights.Length - 1; straight++) between = Math.Min(between, route.Straights[straight].Meters);
@@ -47,6 +48,7 @@ static class Bends
         var runs = flowCase.Layout.Runs;
         for (var index = 0; index < runs.Length; index++)
         {
+            flowCase.Pass(index);
             var run = runs[index];
             if (run.Bends.Length == 0) continue;
             var radius = run.Bends[0].Radius.Meters;

@@ -33,7 +33,10 @@ sealed class BranchCosts
     {
         var runs = new List<int>();
         for (var run = 0; run < Missing.Length; run++)
+        {
+            flowCase.Pass(run);
             if (Of(run) > 0) runs.Add(run);
+        }
         runs.Sort((first, second) => Of(second).CompareTo(Of(first)) is var order and not 0 ? order : first.CompareTo(second));
         if (runs.Count > most) runs.RemoveRange(most, runs.Count - most);
         return runs;
@@ -45,6 +48,7 @@ sealed class BranchCosts
         var sums = new double[Outward.Length];
         for (var next = Outward.Length - 1; next >= 0; next--)
         {
+            flowCase.Pass(next);
             var run = Outward[next];
             sums[run] += atPoints[flowCase.Layout.Runs[run].To];
             if (flowCase.FeedRun[flowCase.Layout.Runs[run].From] is >= 0 and var feed) sums[feed] += sums[run];

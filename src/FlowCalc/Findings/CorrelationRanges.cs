@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Flows;
 using FlowCalc.Layouts;
 using FlowCalc.Losses;
 using FlowCalc.Quantities;
@@ -9,6 +10,8 @@ namespace FlowCalc.Findings;
 static class CorrelationRanges
 {
     const double LeastBoreRatio = 0.4;
+    const double MostRoughness = 0.05;
+    const double MostReynolds = 1e8;
     const double LeastValveReynolds = 1e4;
 
     // A right angle or a ratio of 1.5 that was worked out from places or millimetres may be off by a last digit.
@@ -23,10 +26,11 @@ static class CorrelationRanges
         var runs = flowCase.Layout.Runs;
         for (var index = 0; index < runs.Length; index++)
         {
+            flowCase.Pass(index);
             var run = runs[index];
             var flow = flowCase.Flow.Runs[index];
             var bore = run.Tube.Bore.Meters;
-            if (!Friction(flow.Regime, flow.Reynolds, run.Tube.Roughness.Meters / bore)) Add(ref found, Reason.Friction, index, run.Id);
+            if (!Friction(flow.Regime, flow.Reynolds, run.Tube.Roughness.Meters / bore) || !Throats(run, flow)) Add(ref found, Reason.Friction, index, run.Id);
             foreach (var bend in run.Bends)
             {
                 if (SmoothBend.IsInRange(bend.Angle.Radians - Slack, bend.Radius.Meters / bore + Slack)) continue;
@@ -52,15 +56,30 @@ static class CorrelationRanges
     static bool Friction(FlowRegime regime, double reynolds, double roughness) =>
         regime is FlowRegime.Transition or FlowRegime.AtRest || DarcyFriction.IsInRange(reynolds, roughness);
 
+    // A throat has friction of its own where its length is what counts: its own bore, the tube's roughness.
+    static bool Throats(Run run, RunFlow flow)
+    {
+        if (flow.Regime == FlowRegime.AtRest) return true;
+        var bore = run.Tube.Bore.Meters;
+        foreach (var placed in run.Fittings)
+        {
+            if (placed.Fitting is not { LossCoefficient: null, Kv: null, Bore: { } own, Length.Meters: > 0 } || !(own.Meters < bore)) continue;
+            if (run.Tube.Roughness.Meters / own.Meters > MostRoughness || flow.Reynolds * bore / own.Meters > MostReynolds) return false;
+        }
+        return true;
+    }
+
     static void AddTee(ref Dictionary<Reason, (int, int, ImmutableArray<string>.Builder)>? found, Tee tee, Run run, int index, double boreRatio)
     {
+        // Two bores that are equal in millimetres may differ in the last digit.
+        var ratio = boreRatio * (1 - Slack);
         if (tee.FedThrough == TeePort.Branch)
         {
-            if (!BullheadTee.IsInRange(boreRatio)) Add(ref found, Reason.WideOutlet, index, run.Id);
+            if (!BullheadTee.IsInRange(ratio)) Add(ref found, Reason.WideOutlet, index, run.Id);
         }
         else if (run.Leaves == TeePort.Branch)
         {
-            if (!RunFedTee.IsInRange(boreRatio, 0)) Add(ref found, Reason.WideBranch, index, run.Id);
+            if (!RunFedTee.IsInRange(ratio, 0)) Add(ref found, Reason.WideBranch, index, run.Id);
             else if (boreRatio < LeastBoreRatio - Slack) Add(ref found, Reason.NarrowBranch, index, run.Id);
         }
     }

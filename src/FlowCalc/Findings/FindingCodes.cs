@@ -9,6 +9,9 @@ public static class FindingCodes
     /// <summary>Values that the document left open were filled in.</summary>
     public const string AssumptionMade = "assumption-made";
 
+    /// <summary>The liquid is under so little pressure that it boils.</summary>
+    public const string BelowVapourPressure = "below-vapour-pressure";
+
     /// <summary>A bend is tighter than its tube allows.</summary>
     public const string BendTooTight = "bend-too-tight";
 
@@ -67,6 +70,8 @@ public static class FindingCodes
     public static ImmutableArray<FindingDefinition> All { get; } =
     [
         new(AssumptionMade, "A value that the document leaves open was filled in; always told.", [Severity.Note], "the document"),
+        new(BelowVapourPressure, "The absolute total pressure where liquid flows, or around a nozzle that it leaves by, is below its vapour pressure; where that is not known, at or below nothing.",
+            [Severity.Fail], "the agent's data"),
         new(BendTooTight, "The radius of a bend is below the least radius of its tube, or, where the tube states none, small against the outside diameter.",
             [Severity.Warn, Severity.Fail], $"the tube's statement; else {DefaultLimits.CommonPractice}"),
         new(BendsInteract, "The straight between two bends is shorter than a few bores.", [Severity.Note], DefaultLimits.Find(BendsInteract)!.Source),
@@ -78,7 +83,7 @@ public static class FindingCodes
         new(OutsideCorrelation, "A loss is used outside the range of its data.", [Severity.Note], "the correlation, named in the finding"),
         new(OverWorkingPressure, "With every outlet shut a tube or the bottle sees more than its marked working pressure; a warning where only a failed regulator would let that happen.",
             [Severity.Warn, Severity.Fail], "the part's mark"),
-        new(OverfedNozzle, "A nozzle's share of the flow exceeds its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(OverfedNozzle, "A nozzle's share of the flow exceeds its wanted share; a warning where none is wanted and it takes more than that part of the whole.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(PressureSpread, "The highest nozzle pressure is a multiple of the lowest.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
         new(StarvedNozzle, "A nozzle's share of the flow falls short of its wanted share, or the nozzle gets nothing.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(StarvedZone, "A zone's share of the flow falls short of its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),

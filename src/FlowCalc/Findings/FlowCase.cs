@@ -18,7 +18,11 @@ sealed class FlowCase
         leaving = LeavingRuns.Of(layout);
         FeedRun = new int[layout.Points.Length];
         FeedRun[leaving.SupplyPoint] = -1;
-        for (var run = 0; run < layout.Runs.Length; run++) FeedRun[layout.Runs[run].To] = run;
+        for (var run = 0; run < layout.Runs.Length; run++)
+        {
+            Pass(run);
+            FeedRun[layout.Runs[run].To] = run;
+        }
     }
 
     public Layout Layout { get; }
@@ -44,6 +48,13 @@ sealed class FlowCase
     /// <summary>Index of the supply point.</summary>
     public int SupplyPoint => leaving.SupplyPoint;
 
+    /// <summary>Asks the token once in a while: what every loop over points, runs or nozzles calls.</summary>
+    /// <param name="turn">A count, or an index that moves through the loop.</param>
+    public void Pass(int turn)
+    {
+        if ((turn & 0xFFF) == 0) Cancellation.ThrowIfCancellationRequested();
+    }
+
     public Limit Limit(string code)
     {
         foreach (var limit in Limits)
@@ -60,7 +71,11 @@ sealed class FlowCase
     {
         var order = new int[Layout.Runs.Length];
         var reached = Append(order, 0, SupplyPoint);
-        for (var next = 0; next < reached; next++) reached = Append(order, reached, Layout.Runs[order[next]].To);
+        for (var next = 0; next < reached; next++)
+        {
+            Pass(next);
+            reached = Append(order, reached, Layout.Runs[order[next]].To);
+        }
         return order;
     }
 

@@ -31,10 +31,11 @@ public static class FlowFindings
 
         var limits = DefaultLimits.For(layout.Limits);
         var flowCase = new FlowCase(layout, flow, units, limits, cancellationToken);
-        var trials = new Trials(layout.Points.Length, cancellationToken);
+        var trials = new Trials(Trials.SizeOf(layout), cancellationToken);
         var findings = new FindingList();
         Balance.Find(flowCase, trials, findings);
         NozzlePressures.Spread(flowCase, findings);
+        VapourPressures.Find(flowCase, findings);
         Ranges(flowCase, trials, findings);
         Velocities(flowCase, trials, findings);
         RunVelocities.Transition(flowCase, findings);

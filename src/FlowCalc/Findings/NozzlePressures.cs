@@ -6,6 +6,9 @@ namespace FlowCalc.Findings;
 /// <summary>Nozzles outside their own range of pressures, and pressures that differ much from nozzle to nozzle.</summary>
 static class NozzlePressures
 {
+    // Of the reservoir's gauge pressure: below this a difference of two pressures is mostly rounding.
+    const double LeastPart = 1e-9;
+
     public static List<Hit>? BelowRange(FlowCase flowCase) => OutsideRange(flowCase, below: true);
 
     public static List<Hit>? AboveRange(FlowCase flowCase) => OutsideRange(flowCase, below: false);
@@ -23,6 +26,7 @@ static class NozzlePressures
         var nozzles = flowCase.Flow.Nozzles;
         for (var index = 0; index < nozzles.Length; index++)
         {
+            flowCase.Pass(index);
             // A nozzle that delivers nothing is told by itself; it has no pressure to compare.
             if (NozzleShares.IsClosed(nozzles[index])) continue;
             if (least < 0 || nozzles[index].Pressure < nozzles[least].Pressure) least = index;
@@ -32,6 +36,8 @@ static class NozzlePressures
 
         var low = nozzles[least].Pressure.Pascals - flowCase.Ambient;
         var high = nozzles[most].Pressure.Pascals - flowCase.Ambient;
+        // Where the lower one is next to nothing their ratio says nothing either; what little flows there is told by itself.
+        if (flowCase.Flow.Supply is not { } supply || !(low > LeastPart * (supply.ReservoirPressure.Pascals - flowCase.Ambient))) return;
         var limit = flowCase.Limit(FindingCodes.PressureSpread);
         var (severity, step) = Grading.Of(limit, high / low);
         if (severity == Severity.Pass) return;
@@ -48,6 +54,7 @@ static class NozzlePressures
         List<Hit>? hits = null;
         foreach (var flow in flowCase.Flow.Nozzles)
         {
+            flowCase.Pass(flow.Point);
             if (flowCase.Layout.Points[flow.Point] is not Nozzle { PressureRange: { } range } nozzle) continue;
             var pressure = flow.Pressure.Pascals;
             var bound = below ? range.Least.Pascals : range.Most.Pascals;

@@ -1,21 +1,22 @@
 using FlowCalc.Flows;
+using FlowCalc.Limits;
 
 namespace FlowCalc.Findings;
 
 /// <summary>Nozzles that get too little or too much of the flow.</summary>
 static class NozzleShares
 {
+    const double MostDeviation = 1e12;
+
     public static List<Hit>? Starved(FlowCase flowCase)
     {
         var limit = flowCase.Limit(FindingCodes.StarvedNozzle);
         List<Hit>? hits = null;
         foreach (var nozzle in flowCase.Flow.Nozzles)
         {
-            if (nozzle.Deviation is not { } deviation) continue;
-            var (severity, step) = Grading.Of(limit, -deviation);
-            // Nothing at all is no matter of degree: no stated limit makes it less than a failure.
-            if (IsClosed(nozzle)) (severity, step) = (Severity.Fail, limit.Fail?.Si ?? 1);
-            if (severity != Severity.Pass) Add(ref hits, flowCase, nozzle, severity, deviation, -step);
+            flowCase.Pass(nozzle.Point);
+            var (severity, step) = OfStarved(limit, nozzle);
+            if (severity != Severity.Pass) Add(ref hits, flowCase, nozzle, severity, IsClosed(nozzle) ? -1 : Deviation(nozzle) ?? 0, -step);
         }
         return hits;
     }
@@ -26,14 +27,32 @@ static class NozzleShares
         List<Hit>? hits = null;
         foreach (var nozzle in flowCase.Flow.Nozzles)
         {
-            if (nozzle.Deviation is not { } deviation) continue;
-            var (severity, step) = Grading.Of(limit, deviation);
-            if (severity != Severity.Pass) Add(ref hits, flowCase, nozzle, severity, deviation, step);
+            flowCase.Pass(nozzle.Point);
+            var (severity, step) = OfOverfed(limit, nozzle);
+            if (severity != Severity.Pass) Add(ref hits, flowCase, nozzle, severity, Deviation(nozzle) ?? nozzle.Share, step);
         }
         return hits;
     }
 
+    /// <summary>How badly a nozzle is starved.</summary>
+    public static (Severity Severity, double Step) OfStarved(Limit limit, NozzleFlow nozzle)
+    {
+        // Nothing at all is no matter of degree: no stated limit makes it less than a failure, and a nozzle is there to be fed though no share of it is named.
+        if (IsClosed(nozzle)) return (Severity.Fail, Math.Min(1, limit.Fail?.Si ?? 1));
+        return Deviation(nozzle) is { } deviation ? Grading.Of(limit, -deviation) : (Severity.Pass, 0);
+    }
+
+    /// <summary>How badly a nozzle is overfed; one of which nothing is wanted never more than to be warned of.</summary>
+    public static (Severity Severity, double Step) OfOverfed(Limit limit, NozzleFlow nozzle)
+    {
+        if (Deviation(nozzle) is { } deviation) return Grading.Of(limit, deviation);
+        return (limit.Warn ?? limit.Fail) is { } step && Grading.IsBeyond(nozzle.Share, step.Si) ? (Severity.Warn, step.Si) : (Severity.Pass, 0);
+    }
+
     public static bool IsClosed(NozzleFlow nozzle) => nozzle.MassFlow.KilogramsPerSecond <= 0;
+
+    /// <summary>Share over wanted share, less 1; null where nothing is wanted, or so little that the ratio says no more than that.</summary>
+    public static double? Deviation(NozzleFlow nozzle) => nozzle.Deviation is { } deviation and < MostDeviation ? deviation : null;
 
     /// <summary>The sentence for one nozzle, by its place among the flow's nozzles.</summary>
     public static string Sentence(FlowCase flowCase, int index, Hit hit)
@@ -41,13 +60,19 @@ static class NozzleShares
         var nozzle = flowCase.Flow.Nozzles[index];
         var id = Wording.Id(hit.Id);
         if (IsClosed(nozzle))
-            return $"{id} gets nothing where {Wording.Share(nozzle.WantedShare)} of the flow is wanted: with the rise to it no more than {Wording.Gauge(nozzle.Pressure.Pascals, flowCase)} is left there, so that it would draw air";
+        {
+            var instead = Deviation(nozzle) is null ? "" : $" where {Wording.Share(nozzle.WantedShare)} of the flow is wanted";
+            return $"{id} gets nothing{instead}: with the rise to it no more than {Wording.Gauge(nozzle.Pressure.Pascals, flowCase)} is left there, so that it would draw air";
+        }
+        if (Deviation(nozzle) is null)
+            return $"{id} gets {Wording.Share(nozzle.Share)} of the flow where none is wanted, limit {Wording.Percent(hit.Bound)} of the whole";
+
         var wanted = $"{id} gets {Wording.Share(nozzle.Share)} of the flow where {Wording.Share(nozzle.WantedShare)} is wanted";
         var off = Math.Abs(hit.Measured);
         var step = Math.Abs(hit.Bound);
         return $"{wanted}: {Wording.Percent(off, step)} too {(hit.Measured < 0 ? "little" : "much")}, limit {Wording.Percent(step)}";
     }
 
-    static void Add(ref List<Hit>? hits, FlowCase flowCase, NozzleFlow nozzle, Severity severity, double deviation, double bound) =>
-        (hits ??= []).Add(new Hit(nozzle.Point, flowCase.PointId(nozzle.Point), severity, Math.Abs(deviation), deviation, bound));
+    static void Add(ref List<Hit>? hits, FlowCase flowCase, NozzleFlow nozzle, Severity severity, double measured, double bound) =>
+        (hits ??= []).Add(new Hit(nozzle.Point, flowCase.PointId(nozzle.Point), severity, Math.Abs(measured), measured, bound));
 }

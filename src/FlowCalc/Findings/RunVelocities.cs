@@ -13,6 +13,7 @@ static class RunVelocities
         var runs = flowCase.Flow.Runs;
         for (var run = 0; run < runs.Length; run++)
         {
+            flowCase.Pass(run);
             var velocity = runs[run].Velocity.MetersPerSecond;
             var (severity, step) = Grading.Of(limit, velocity);
             if (severity != Severity.Pass) (hits ??= []).Add(new Hit(run, flowCase.RunId(run), severity, velocity, velocity, step));
@@ -30,6 +31,7 @@ static class RunVelocities
         var runs = flowCase.Flow.Runs;
         for (var run = 0; run < runs.Length; run++)
         {
+            flowCase.Pass(run);
             if (runs[run].Regime != FlowRegime.Transition) continue;
             if (count++ == 0) first = run;
             if (count <= FindingList.MostIds) (ids ??= []).Add(flowCase.RunId(run));

@@ -13,7 +13,10 @@ static class TeeBodies
         List<int>? open = null;
         var points = flowCase.Layout.Points;
         for (var point = 0; point < points.Length; point++)
+        {
+            flowCase.Pass(point);
             if (points[point] is Tee { Body: null }) (open ??= []).Add(point);
+        }
         if (open is null) return;
 
         var threaded = points.ToBuilder();
@@ -31,6 +34,7 @@ static class TeeBodies
     static (double? Move, string Sentence) Move(FlowCase flowCase, FlowResult then)
     {
         if (!then.Report.Converged || flowCase.Flow.Supply is not { } supply || then.Supply is not { } other) return (null, "no flow is found");
+        if (!(supply.MassFlow.KilogramsPerSecond > 0)) return (null, "there would be no flow either");
         var whole = other.MassFlow / supply.MassFlow - 1;
         var (move, most) = (0.0, -1);
         for (var nozzle = 0; nozzle < then.Nozzles.Length; nozzle++)
@@ -38,6 +42,7 @@ static class TeeBodies
             var before = flowCase.Flow.Nozzles[nozzle];
             if (NozzleShares.IsClosed(before)) continue;
             var change = then.Nozzles[nozzle].MassFlow / before.MassFlow - 1;
+            if (!double.IsFinite(change)) continue;
             if (most < 0 || Math.Abs(change) > Math.Abs(move)) (move, most) = (change, nozzle);
         }
         var flow = $"the whole flow would change by {Wording.Signed(whole)}";

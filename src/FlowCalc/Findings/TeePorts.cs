@@ -13,9 +13,11 @@ static class TeePorts
         var points = flowCase.Layout.Points;
         for (var point = 0; point < points.Length; point++)
         {
+            flowCase.Pass(point);
             if (points[point] is not Tee tee || flowCase.FeedRun[point] < 0) continue;
             if (flowCase.Layout.Runs[flowCase.FeedRun[point]].Route is not { } feed) continue;
             var legs = flowCase.Leaving(point);
+            var before = hits?.Count ?? 0;
             foreach (var leg in legs)
             {
                 if (flowCase.Layout.Runs[leg].Route is not { } route) continue;
@@ -23,7 +25,8 @@ static class TeePorts
                 var (severity, step) = Grading.Of(limit, off);
                 if (severity != Severity.Pass) (hits ??= []).Add(new Hit(leg, flowCase.RunId(leg), severity, off, off, step));
             }
-            if (tee.FedThrough == TeePort.Branch) AddBent(flowCase, limit, legs, ref hits);
+            // Each outlet may be square to the feed and yet the two not in line.
+            if (tee.FedThrough == TeePort.Branch && (hits?.Count ?? 0) == before) AddBent(flowCase, limit, legs, ref hits);
         }
         findings.Add(FindingCodes.TeePortOffAngle, limit.Source, QuantityKind.Angle, "run", hits, hit =>
             $"{Wording.Id(hit.Id)} leaves {Wording.Id(flowCase.PointId(flowCase.Layout.Runs[hit.Item].From))} "
@@ -36,7 +39,7 @@ static class TeePorts
         return tee.FedThrough == TeePort.Run && leg.Leaves == TeePort.Run ? turn : Math.Abs(turn - Math.PI / 2);
     }
 
-    // Each outlet may be square to the feed and yet the two not in line; that is told of the second one.
+    // It is told of the second one.
     static void AddBent(FlowCase flowCase, Limits.Limit limit, ReadOnlySpan<int> legs, ref List<Hit>? hits)
     {
         if (legs.Length != 2) return;
@@ -45,8 +48,6 @@ static class TeePorts
         var off = Math.PI - first.StartDirection.AngleTo(second.StartDirection);
         var (severity, step) = Grading.Of(limit, off);
         if (severity == Severity.Pass) return;
-        foreach (var hit in hits ?? [])
-            if (hit.Item == legs[0] || hit.Item == legs[1]) return;
         (hits ??= []).Add(new Hit(legs[1], flowCase.RunId(legs[1]), severity, off, off, step));
     }
 }

@@ -16,6 +16,7 @@ static class TeeSplits
         var points = flowCase.Layout.Points;
         for (var point = 0; point < points.Length; point++)
         {
+            flowCase.Pass(point);
             if (points[point] is not Tee tee) continue;
             var legs = flowCase.Leaving(point);
             if (legs.Length != 2) continue;

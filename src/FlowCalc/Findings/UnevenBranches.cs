@@ -18,7 +18,8 @@ static class UnevenBranches
         var left = 0;
         for (var nozzle = 0; nozzle < isStarved.Length; nozzle++)
         {
-            isStarved[nozzle] = flowCase.Flow.Nozzles[nozzle].Deviation is { } deviation && Grading.Of(limit, -deviation).Severity != Severity.Pass;
+            flowCase.Pass(nozzle);
+            isStarved[nozzle] = NozzleShares.Deviation(flowCase.Flow.Nozzles[nozzle]) is { } deviation && Grading.Of(limit, -deviation).Severity != Severity.Pass;
             if (isStarved[nozzle]) left++;
         }
         var missing = costs.MissingAtPoints();
@@ -42,6 +43,10 @@ static class UnevenBranches
         var ids = branch.Starved.ConvertAll(nozzle => flowCase.PointId(flowCase.Flow.Nozzles[nozzle].Point));
         var shortfall = -Deviation(flowCase, branch.Worst);
         var start = $"The leg of {Wording.Id(flowCase.PointId(run.From))} through {Wording.Id(run.Id)} leaves {Wording.Ids(ids)} short, by {Wording.Percent(shortfall, step)} at worst (limit {Wording.Percent(step)})";
+        var closed = branch.Starved.FindAll(nozzle => NozzleShares.IsClosed(flowCase.Flow.Nozzles[nozzle]))
+            .ConvertAll(nozzle => flowCase.PointId(flowCase.Flow.Nozzles[nozzle].Point));
+        if (closed.Count > 0)
+            return $"{start}: {Wording.Ids(closed)} {(closed.Count == 1 ? "gets nothing, as the rise to it takes" : "get nothing, as the rise to them takes")} all the pressure there is";
         var loss = Wording.Of(branch.Loss, QuantityKind.Pressure, flowCase.Units);
         var others = flowCase.Leaving(run.From).Length == 2 ? "the other leg" : "the other legs";
         if (branch.PeerLoss is { } peers && branch.Loss <= peers)
@@ -52,7 +57,7 @@ static class UnevenBranches
             + $"({Wording.Of(flowCase.Layout.Runs[branch.Dearest].Tube.Bore, flowCase.Units)} bore) with {Wording.Of(dearest.Total.Pascals, QuantityKind.Pressure, flowCase.Units)}, mostly {Cause(dearest)}";
     }
 
-    public static double Deviation(FlowCase flowCase, int nozzle) => flowCase.Flow.Nozzles[nozzle].Deviation ?? 0;
+    public static double Deviation(FlowCase flowCase, int nozzle) => NozzleShares.Deviation(flowCase.Flow.Nozzles[nozzle]) ?? 0;
 
     static UnevenBranch? Next(FlowCase flowCase, BranchCosts costs, bool[] isStarved, double[] missing)
     {
@@ -83,6 +88,7 @@ static class UnevenBranches
         var dearest = leg;
         foreach (var run in costs.Outward)
         {
+            flowCase.Pass(run);
             inParting[runs[run].To] |= inParting[runs[run].From];
             if (run != leg && !inLeg[runs[run].From]) continue;
             inLeg[runs[run].To] = true;
@@ -94,6 +100,7 @@ static class UnevenBranches
         var (worst, loss, nozzles, peerLoss, peers) = (-1, 0.0, 0, 0.0, 0);
         for (var nozzle = 0; nozzle < isStarved.Length; nozzle++)
         {
+            flowCase.Pass(nozzle);
             var flow = flowCase.Flow.Nozzles[nozzle];
             if (!inParting[flow.Point]) continue;
             var lost = flowCase.Flow.PointPressures[parting].Pascals - flow.Pressure.Pascals;

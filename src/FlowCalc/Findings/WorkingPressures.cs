@@ -19,9 +19,10 @@ static class WorkingPressures
             AddBottle(flowCase, findings, reservoir, marked.Pascals);
 
         // A marked pressure may belong to any tube; without one there is nothing to hold against.
-        foreach (var run in flowCase.Layout.Runs)
+        for (var index = 0; index < flowCase.Layout.Runs.Length; index++)
         {
-            if (run.Tube.WorkingPressure is null) continue;
+            flowCase.Pass(index);
+            if (flowCase.Layout.Runs[index].Tube.WorkingPressure is null) continue;
             AddTubes(flowCase, findings, reservoir, bottle?.Outlet?.Regulator);
             return;
         }
@@ -44,6 +45,7 @@ static class WorkingPressures
         List<Hit>? over = null, unregulated = null;
         foreach (var index in flowCase.OutwardRuns())
         {
+            flowCase.Pass(index);
             var run = flowCase.Layout.Runs[index];
             heights[run.To] = heights[run.From] + run.Rise.Meters;
             if (run.Tube.WorkingPressure is not { } marked) continue;

@@ -10,6 +10,7 @@ static class ZoneShares
         var zones = flowCase.Flow.Zones;
         for (var zone = 0; zone < zones.Length; zone++)
         {
+            flowCase.Pass(zone);
             if (zones[zone].Deviation is not { } deviation) continue;
             var (severity, step) = Grading.Of(limit, -deviation);
             if (severity != Severity.Pass)

@@ -8,4 +8,8 @@ namespace FlowCalc.Layouts;
 /// <param name="EndDirection">Direction in which it comes to its last point.</param>
 /// <param name="Straights">Straight lengths before, between and after the bends: one more than there are bends; a negative one says that bends overlap.</param>
 /// <param name="Corners">The corners between the ends.</param>
-public sealed record RunRoute(Direction StartDirection, Direction EndDirection, ImmutableArray<Length> Straights, ImmutableArray<Place> Corners);
+public sealed record RunRoute(Direction StartDirection, Direction EndDirection, ImmutableArray<Length> Straights, ImmutableArray<Place> Corners)
+{
+    /// <summary>The bend radius that the run states for itself; null where it takes its tube's least radius.</summary>
+    public Length? StatedRadius { get; init; }
+}

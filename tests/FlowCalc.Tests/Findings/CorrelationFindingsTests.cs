@@ -49,6 +49,43 @@ public class CorrelationFindingsTests
         Assert.Contains(findings, finding => finding.Where.SequenceEqual(["R"]) && finding.Message.StartsWith("In R an outlet is wider", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("run", "stated", "walled")]
+    [InlineData("run", "walled", "stated")]
+    [InlineData("branch", "stated", "walled")]
+    [InlineData("branch", "walled", "stated")]
+    public void A_bore_worked_out_from_a_wall_equals_the_same_bore_stated(string fedThrough, string fed, string leaving)
+    {
+        var runFed = fedThrough == "run";
+        var json = Document(fedThrough, "6 mm", runFed ? ", \"leaves\": \"run\"" : "", runFed ? ", \"leaves\": \"branch\"" : "", "", "1.5 mm");
+        json = Pair.Edit(json, "\"points\":", """
+            "tubes": {
+              "stated": { "bore": "9 mm", "roughness": "1.5 µm" },
+              "walled": { "outsideDiameter": "12 mm", "wall": "1.5 mm", "roughness": "1.5 µm" }
+            }, "points":
+            """);
+        json = Pair.Edit(json, "\"to\": \"T\", \"bore\": \"6 mm\", \"roughness\": \"1.5 µm\"", $"\"to\": \"T\", \"tube\": \"{fed}\"");
+        json = Pair.Edit(json, "\"to\": \"right\", \"bore\": \"6 mm\", \"roughness\": \"1.5 µm\"", $"\"to\": \"right\", \"tube\": \"{leaving}\"");
+
+        Assert.False(Judged.Of(json).Has(FindingCodes.OutsideCorrelation));
+    }
+
+    [Theory]
+    [InlineData(2, false)]
+    [InlineData(0.9, true)]
+    public void Roughness_over_5_per_cent_of_the_bore_of_a_tight_fitting_is_noted(double bore, bool isOutside)
+    {
+        var json = Document("branch", "6 mm", "", "", ", \"fittings\": [{ \"fitting\": { \"kind\": \"union\", \"bore\": \"2 mm\", \"length\": \"20 mm\" } }]", "1.5 mm");
+        var layout = Judged.Read(json.Replace("1.5 µm", "50 µm", StringComparison.Ordinal));
+        var run = layout.Runs[2];
+        var placed = run.Fittings[0];
+        var tight = placed with { Fitting = placed.Fitting with { Bore = UnitsNet.Length.FromMillimeters(bore) } };
+
+        var judged = Judged.Of(layout with { Runs = layout.Runs.SetItem(2, run with { Fittings = [tight] }) });
+
+        Assert.Equal(isOutside, judged.Has(FindingCodes.OutsideCorrelation));
+    }
+
     static string Document(string fedThrough, string bore, string left, string right, string fittings, string orifice) => $$"""
         {
           "format": 1, "agent": "water", "ambientPressure": "1 bara", "temperature": "20 °C", "supply": { "pressure": "8 bar" },

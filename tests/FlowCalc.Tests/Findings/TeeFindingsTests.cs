@@ -49,6 +49,18 @@ public class TeeFindingsTests
         Assert.False(threaded.Has(FindingCodes.TeeBodyAssumed));
     }
 
+    [Fact]
+    public void Where_nothing_flows_a_tee_without_a_body_moves_nothing()
+    {
+        var dry = Pair.With("\"8 bar\"", "\"0.5 bar\"").Replace("\"tube\": \"feed\", \"length\": \"1 m\"", "\"tube\": \"feed\", \"length\": \"8 m\", \"rise\": \"8 m\"", StringComparison.Ordinal);
+
+        var judged = Judged.Of(Pair.Edit(dry, ", \"body\": \"smooth\"", ""));
+
+        Assert.Equal(0, judged.Flow.Supply!.MassFlow.KilogramsPerSecond);
+        Assert.EndsWith("threaded, there would be no flow either.", judged.Single(FindingCodes.TeeBodyAssumed).Message, StringComparison.Ordinal);
+        Assert.Null(judged.Single(FindingCodes.TeeBodyAssumed).Measured);
+    }
+
     [Theory]
     [InlineData("run", "1 m", "-1 m", "2 m", "0 m", null)]          // branch square to the feed, run straight on
     [InlineData("run", "1 m", "-1 m", "2 m", "0.2 m", null)]        // run 11.3° off

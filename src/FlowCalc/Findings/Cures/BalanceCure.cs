@@ -14,7 +14,7 @@ sealed class BalanceCure(FlowCase flowCase, Trial best)
     public Cure? OfNozzle(int nozzle)
     {
         var id = Wording.Id(flowCase.PointId(flowCase.Flow.Nozzles[nozzle].Point));
-        return Told(id, flowCase.Flow.Nozzles[nozzle].Deviation, best.Flow.Nozzles[nozzle].Deviation);
+        return Told(id, NozzleShares.Deviation(flowCase.Flow.Nozzles[nozzle]), NozzleShares.Deviation(best.Flow.Nozzles[nozzle]));
     }
 
     /// <summary>The cure as it is for one zone, by its place among the flow's zones.</summary>
@@ -23,7 +23,7 @@ sealed class BalanceCure(FlowCase flowCase, Trial best)
 
     // The change is the best for the layout as a whole; a nozzle that it moves further from its share has no cure in it.
     Cure? Told(string subject, double? before, double? after) =>
-        before is not { } from || after is not { } to || Math.Abs(to) >= Math.Abs(from) ? null
+        before is not { } from || after is not { } to || !double.IsFinite(to) || !(Imbalance.Badness(to) < Imbalance.Badness(from)) ? null
             : new Cure($"With {best.Change.Words}, the deviation of {subject} goes from {Wording.Signed(from)} to {Wording.Signed(to)}, {Rest()}.",
                 [best.Change.Change], new Measure(from, null), new Measure(to, null));
 
@@ -34,5 +34,5 @@ sealed class BalanceCure(FlowCase flowCase, Trial best)
         return $"and the worst nozzle is then {Named(nozzle)} instead of {Named(before)}{doubt}";
     }
 
-    string Named(NozzleFlow nozzle) => $"{Wording.Id(flowCase.PointId(nozzle.Point))} at {Wording.Signed(nozzle.Deviation ?? 0)}";
+    string Named(NozzleFlow nozzle) => $"{Wording.Id(flowCase.PointId(nozzle.Point))} at {Wording.Signed(NozzleShares.Deviation(nozzle) ?? -1)}";
 }

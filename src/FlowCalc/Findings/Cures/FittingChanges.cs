@@ -1,18 +1,22 @@
 using System.Globalization;
+using FlowCalc.Layouts;
 
 namespace FlowCalc.Findings.Cures;
 
 /// <summary>Fittings opened to the bore of their tube.</summary>
 static class FittingChanges
 {
-    /// <summary>The tight fittings of a run, each opened by itself, in the document's order.</summary>
+    // Opening one of many alike gains little, and each try is a solve.
+    const int MostOpened = 5;
+
+    /// <summary>The tightest fittings of a run, each opened by itself, the tightest first.</summary>
     public static IEnumerable<LayoutChange> Opened(FlowCase flowCase, int index)
     {
         var run = flowCase.Layout.Runs[index];
-        for (var fitting = 0; fitting < run.Fittings.Length; fitting++)
+        foreach (var fitting in Tightest(run))
         {
             var placed = run.Fittings[fitting];
-            if (placed.Fitting.Bore is not { } bore || bore.Meters >= run.Tube.Bore.Meters * (1 - 1e-9)) continue;
+            var bore = placed.Fitting.Bore!.Value;
             var opened = run with { Fittings = run.Fittings.SetItem(fitting, placed with { Fitting = placed.Fitting with { Bore = run.Tube.Bore } }) };
             var name = placed.Fitting.Name is { } known ? Wording.Id(known) : $"the {Wording.Id(placed.Fitting.Kind)}";
             yield return new LayoutChange(
@@ -21,4 +25,10 @@ static class FittingChanges
                 flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(index, opened) }, 0, 0, null);
         }
     }
+
+    // The throat's loss goes with the fourth power of its bore, so that the tightest are the costliest; the document's order breaks ties.
+    static IEnumerable<int> Tightest(Run run) =>
+        Enumerable.Range(0, run.Fittings.Length)
+            .Where(fitting => run.Fittings[fitting].Fitting.Bore is { } bore && bore.Meters < run.Tube.Bore.Meters * (1 - 1e-9))
+            .OrderBy(fitting => run.Fittings[fitting].Fitting.Bore!.Value.Meters).ThenBy(fitting => fitting).Take(MostOpened);
 }

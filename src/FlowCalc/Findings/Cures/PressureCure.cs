@@ -9,18 +9,17 @@ static class PressureCure
 
     public static Cure? Of(FlowCase flowCase, Trials trials, int nozzle, Hit hit)
     {
-        var allowed = Math.Max(Imbalance.Worst(flowCase.Flow).Deviation, Imbalance.Allowed(flowCase));
         var (best, most) = ((LayoutChange?)null, hit.Measured);
         foreach (var run in Dearest(flowCase, hit.Item))
             foreach (var change in TubeChanges.Wider(flowCase, run, 1))
             {
                 if (change.Doubt is not null || trials.Solve(change.Changed) is not { } flow) continue;
                 var pressure = flow.Nozzles[nozzle].Pressure.Pascals - flowCase.Ambient;
-                if (pressure > most && Imbalance.Worst(flow).Deviation <= allowed) (best, most) = (change, pressure);
+                if (pressure > most && Imbalance.IsNoWorse(flowCase, flow)) (best, most) = (change, pressure);
             }
         if (best is null) return null;
 
-        var reaches = Grading.IsBeyond(most / hit.Bound, 1, lowerIsWorse: true) ? "still below its range" : "within its range";
+        var reaches = Grading.IsBeyond((most + flowCase.Ambient) / (hit.Bound + flowCase.Ambient), 1, lowerIsWorse: true) ? "still below its range" : "within its range";
         return new Cure($"With {best.Words} {Wording.Id(hit.Id)} works at {Wording.Of(most, QuantityKind.Pressure, flowCase.Units)} instead of "
             + $"{Wording.Of(hit.Measured, QuantityKind.Pressure, flowCase.Units)}, {reaches}.",
             [best.Change], new Measure(hit.Measured, QuantityKind.Pressure), new Measure(most, QuantityKind.Pressure));

@@ -1,55 +1,60 @@
 using System.Collections.Immutable;
 using FlowCalc.Layouts;
+using FlowCalc.Quantities;
 using UnitsNet;
-using UnitSystem = FlowCalc.Quantities.UnitSystem;
 
 namespace FlowCalc.Findings.Cures;
 
 /// <summary>A run with other radii on the same way.</summary>
 static class Rebending
 {
-    /// <summary>The run in another tube; bends that had the old tube's least radius get the new one's, as the document's default would give them.</summary>
-    /// <param name="layout">The layout.</param>
+    /// <summary>The run in another tube; a radius that is stated stays, one that came from the old tube becomes the new one's, as the changed document would read.</summary>
+    /// <param name="flowCase">The layout as it is.</param>
     /// <param name="run">The run.</param>
     /// <param name="tube">The tube to lay it in.</param>
-    /// <param name="units">Units of the doubt's words.</param>
     /// <returns>The run, null where it cannot be laid at all, and why it may not be buildable; null for no doubt.</returns>
-    public static (Run? Run, string? Doubt) InTube(Layout layout, Run run, Tube tube, UnitSystem units)
+    public static (Run? Run, string? Doubt) InTube(FlowCase flowCase, Run run, Tube tube)
     {
         var changed = run with { Tube = tube };
         if (run.Bends.Length == 0) return (changed, null);
-        if (run.Route is not null && tube.MinimumBendRadius is { } radius && run.Tube.MinimumBendRadius is { } before && HasRadius(run, before))
+        if (run.Route is { StatedRadius: null })
         {
-            if (WithRadius(layout, changed, radius) is not { } laid) return (null, null);
+            // Without a radius of its own the way has none to take from such a tube.
+            if (tube.MinimumBendRadius is not { } radius || Laid(flowCase.Layout, changed, radius) is not { } laid) return (null, null);
             changed = laid;
         }
         var least = changed.Bends.Min(bend => bend.Radius.Meters);
         // The loss of a bend has no meaning below half a bore of radius.
         if (least < 0.5 * tube.Bore.Meters) return (null, null);
         if (!Fits(changed)) return (changed, $"the bends of {Wording.Id(run.Id)} would no longer fit its route");
-        if (tube.MinimumBendRadius is { } allowed && least < allowed.Meters * (1 - 1e-9))
-            return (changed, $"a bend of {Wording.Id(run.Id)} would be tighter than the {Wording.Of(allowed, units)} that the tube allows");
-        return (changed, null);
+        if (Bends.Least(tube, flowCase.Limit(FindingCodes.BendTooTight)) is not var (allowed, isStated) || least >= allowed * (1 - 1e-9)) return (changed, null);
+        var (bound, outside) = (Wording.Of(allowed, QuantityKind.Length, flowCase.Units), tube.OutsideDiameter?.Meters);
+        return (changed, isStated
+            ? $"a bend of {Wording.Id(run.Id)} would be tighter than the {bound} that the tube allows"
+            : $"a bend of {Wording.Id(run.Id)} would be tighter than {bound}, {Wording.Number(allowed / outside!.Value)} outside diameters of the tube");
     }
 
     /// <summary>The run with one radius in all its corners, or, where it is given by its length, for all bends that are tighter; null where it cannot be laid.</summary>
     public static Run? WithRadius(Layout layout, Run run, Length radius)
     {
-        if (run.Route is not { } route)
+        if (run.Route is null)
         {
             ImmutableArray<Bend> bends = [.. run.Bends.Select(bend => bend.Radius < radius ? bend with { Radius = radius } : bend)];
             // A run given by its length keeps it, and the wider arcs have to fit into it.
             var arcs = bends.Sum(bend => bend.Count * bend.Angle.Radians * bend.Radius.Meters);
             return arcs > run.Length.Meters ? null : run with { Bends = bends };
         }
-        if (layout.Points[run.From].At is not { } from || layout.Points[run.To].At is not { } to) return null;
-        return RouteGeometry.TryLay([from, .. route.Corners, to], radius.Meters, out var laid, out _)
-            ? run with { Bends = laid.Bends, Length = Length.FromMeters(laid.Length), Route = laid.Route }
-            : null;
+        return Laid(layout, run, radius) is { Route: { } way } laid ? laid with { Route = way with { StatedRadius = radius } } : null;
     }
 
     /// <summary>Whether no straight of the run's route is negative.</summary>
     public static bool Fits(Run run) => run.Route is not { } route || route.Straights.All(straight => straight >= Length.Zero);
 
-    static bool HasRadius(Run run, Length radius) => run.Bends.All(bend => Math.Abs(bend.Radius.Meters - radius.Meters) <= 1e-9 * radius.Meters);
+    static Run? Laid(Layout layout, Run run, Length radius)
+    {
+        if (run.Route is not { } route || layout.Points[run.From].At is not { } from || layout.Points[run.To].At is not { } to) return null;
+        return RouteGeometry.TryLay([from, .. route.Corners, to], radius.Meters, out var laid, out _)
+            ? run with { Bends = laid.Bends, Length = Length.FromMeters(laid.Length), Route = laid.Route }
+            : null;
+    }
 }

@@ -4,15 +4,25 @@ using FlowCalc.Layouts;
 namespace FlowCalc.Findings.Cures;
 
 /// <summary>Solves changed layouts, and stops when enough work has been done.</summary>
-/// <param name="points">Points of the layout.</param>
+/// <param name="size">Size of the layout; see <see cref="SizeOf"/>.</param>
 /// <param name="cancellation">Stops a solve.</param>
-sealed class Trials(int points, CancellationToken cancellation)
+sealed class Trials(int size, CancellationToken cancellation)
 {
     // A search has to end within the time that one request may take; on large layouts the solves are what costs.
     const int MostSolves = 60;
-    const int MostPoints = 100_000;
+    const int MostSize = 100_000;
 
-    readonly int most = Math.Clamp(MostPoints / Math.Max(1, points), 1, MostSolves);
+    readonly int most = Math.Clamp(MostSize / Math.Max(1, size), 1, MostSolves);
+
+    /// <summary>What a solve of a layout costs: its points, and all that loses pressure between them.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <returns>The number of them.</returns>
+    public static int SizeOf(Layout layout)
+    {
+        var size = layout.Points.Length;
+        foreach (var run in layout.Runs) size += run.Bends.Length + run.Fittings.Length;
+        return size;
+    }
 
     /// <summary>Solves done.</summary>
     public int Done { get; private set; }

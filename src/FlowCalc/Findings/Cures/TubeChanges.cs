@@ -28,18 +28,36 @@ static class TubeChanges
             .Select(size => Change(flowCase, run, FromCatalogue(size.First(), flowCase.Layout.AmbientPressure))).OfType<LayoutChange>().Take(most);
     }
 
+    /// <summary>A run with a bore of its own in the larger bores that other legs of the same point have of their own, the next size first.</summary>
+    public static IEnumerable<LayoutChange> AsSibling(FlowCase flowCase, int index, int most)
+    {
+        var run = flowCase.Layout.Runs[index];
+        if (run.Tube.Name is not null) return [];
+        var bores = new SortedSet<double>();
+        foreach (var sibling in flowCase.Leaving(run.From))
+            if (flowCase.Layout.Runs[sibling].Tube is { Name: null } tube && tube.Bore.Meters > run.Tube.Bore.Meters * (1 + 1e-9)) bores.Add(tube.Bore.Meters);
+        return bores.Select(bore => Bored(flowCase, index, run.Tube with { Bore = Length.FromMeters(bore) })).OfType<LayoutChange>().Take(most);
+    }
+
+    static LayoutChange? Bored(FlowCase flowCase, int index, Tube tube)
+    {
+        var run = flowCase.Layout.Runs[index];
+        return Change(flowCase, index, tube) is not { } change ? null
+            : change with { Change = new CureChange($"runs/{run.Id}/bore", Wording.Of(run.Tube.Bore, flowCase.Units), Wording.Of(tube.Bore, flowCase.Units)) };
+    }
+
     static IEnumerable<Tube> Own(FlowCase flowCase, int run, Func<Tube, bool> fits) =>
         flowCase.Layout.Tubes.Where(tube => tube.Name is not null && fits(tube));
 
     static LayoutChange? Change(FlowCase flowCase, int index, Tube tube)
     {
         var run = flowCase.Layout.Runs[index];
-        var (changed, doubt) = Rebending.InTube(flowCase.Layout, run, tube, flowCase.Units);
+        var (changed, doubt) = Rebending.InTube(flowCase, run, tube);
         if (changed is null) return null;
         doubt ??= TooWeak(flowCase, tube);
         var before = run.Tube.Name ?? Wording.Tube(run.Tube, flowCase.Units);
         var words = $"{Wording.Tube(tube, flowCase.Units)} instead of {Wording.Tube(run.Tube, flowCase.Units)} in {Wording.Id(run.Id)}";
-        return new LayoutChange(new CureChange($"runs/{run.Id}/tube", before, tube.Name!), words,
+        return new LayoutChange(new CureChange($"runs/{run.Id}/tube", before, tube.Name ?? Wording.Tube(tube, flowCase.Units)), words,
             flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(index, changed) }, run.Length.Meters,
             Math.Abs(tube.Bore.Meters - run.Tube.Bore.Meters), doubt);
     }
@@ -47,7 +65,7 @@ static class TubeChanges
     // A wider tube of the same wall bears less; what stands in it while every outlet is shut is the reservoir's pressure.
     static string? TooWeak(FlowCase flowCase, Tube tube) =>
         tube.WorkingPressure is { } marked && flowCase.Flow.Supply is { } supply && marked < supply.ReservoirPressure
-            ? $"{Wording.Id(tube.Name!)} is marked for no more than {Wording.Gauge(marked.Pascals, flowCase)}"
+            ? $"{Wording.Id(tube.Name ?? "the tube")} is marked for no more than {Wording.Gauge(marked.Pascals, flowCase)}"
             : null;
 
     static Tube FromCatalogue(CatalogueTube tube, Pressure ambient) => new()

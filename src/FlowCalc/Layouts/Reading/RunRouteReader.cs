@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using UnitsNet;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -18,10 +19,11 @@ static class RunRouteReader
         var given = TubeReader.BendRadius(context, members[RunField.BendRadius], tube?.Bore.Meters ?? double.NaN);
         if (context.Faults.Count > before || from.At is not { } start || to.At is not { } end || tube is null) return null;
 
-        var radius = double.IsFinite(given) ? given : tube.MinimumBendRadius?.Meters;
+        Length? stated = double.IsFinite(given) ? Length.FromMeters(given) : null;
+        var radius = (stated ?? tube.MinimumBendRadius)?.Meters;
         if (RouteGeometry.TryLay([start, .. corners, end], radius, out var laid, out var flaw))
         {
-            if (laid.Length <= Sizes.RunLength.Most) return new RunWay(laid.Length, laid.Rise, laid.Bends, laid.Route);
+            if (laid.Length <= Sizes.RunLength.Most) return new RunWay(laid.Length, laid.Rise, laid.Bends, laid.Route with { StatedRadius = stated });
             context.Faults.Add(members.Owner, $"its way is {laid.Length:0.###} m long: {Sizes.RunLength.What} is {Sizes.RunLength.Words}");
             return null;
         }
