@@ -24,6 +24,22 @@ public class CureDoubtTests
     }
 
     [Fact]
+    public void A_tube_too_rough_for_a_tight_fitting_in_the_run_is_never_tried()
+    {
+        var judged = Judged.Of("""
+            { "format": 1, "agent": "water", "temperature": "20 °C", "supply": { "pressure": "10 bar" },
+              "tubes": { "thin": { "bore": "4 mm", "roughness": "1.5 µm" }, "big": { "bore": "40 mm", "roughness": "2 mm" } },
+              "points": [ { "id": "S", "kind": "supply" }, { "id": "T", "kind": "tee", "fedThrough": "branch", "body": "smooth" },
+                { "id": "A", "kind": "nozzle", "kFactor": "2 L/min/bar^0.5" }, { "id": "B", "kind": "nozzle", "kFactor": "2 L/min/bar^0.5" } ],
+              "runs": [ { "id": "s", "from": "S", "to": "T", "bore": "8 mm", "length": "1 m" },
+                { "id": "a", "from": "T", "to": "A", "tube": "thin", "length": "9 m", "fittings": [ { "kind": "union", "bore": "1.5 mm", "length": "50 mm" } ] },
+                { "id": "b", "from": "T", "to": "B", "bore": "8 mm", "length": "1 m" } ] }
+            """);
+
+        Assert.DoesNotContain(judged.Judgement.Findings, finding => finding.Cure?.Changes.Any(change => change.To == "big") == true);
+    }
+
+    [Fact]
     public void Only_kinds_of_change_that_were_tried_are_said_to_have_been()
     {
         var message = Judged.Of(Pair.With("\"id\": \"right\",", "\"id\": \"right\", \"share\": 0.8,")).Single(FindingCodes.StarvedNozzle).Message;

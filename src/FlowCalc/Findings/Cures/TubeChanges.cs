@@ -1,4 +1,5 @@
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Reading;
 using FlowCalc.Stock;
 using UnitsNet;
 
@@ -53,7 +54,7 @@ static class TubeChanges
     {
         var run = flowCase.Layout.Runs[index];
         var (changed, doubt) = Rebending.InTube(flowCase, run, tube);
-        if (changed is null) return null;
+        if (changed is null || IsTooRough(run, tube)) return null;
         doubt ??= TooWeak(flowCase, tube);
         var before = run.Tube.Name ?? Wording.Tube(run.Tube, flowCase.Units);
         var words = $"{Wording.Tube(tube, flowCase.Units)} instead of {Wording.Tube(run.Tube, flowCase.Units)} in {Wording.Id(run.Id)}";
@@ -61,6 +62,10 @@ static class TubeChanges
             flowCase.Layout with { Runs = flowCase.Layout.Runs.SetItem(index, changed) }, run.Length.Meters,
             Math.Abs(tube.Bore.Meters - run.Tube.Bore.Meters), doubt);
     }
+
+    // The reader would refuse a fitting whose own bore the tube's roughness nearly fills.
+    static bool IsTooRough(Run run, Tube tube) =>
+        run.Fittings.Any(placed => placed.Fitting.Bore is { } bore && bore < tube.Bore && tube.Roughness.Meters > TubeRoughness.MostOfBore * bore.Meters);
 
     // A wider tube of the same wall bears less; what stands in it while every outlet is shut is the reservoir's pressure.
     static string? TooWeak(FlowCase flowCase, Tube tube) =>
