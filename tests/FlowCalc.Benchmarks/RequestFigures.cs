@@ -51,9 +51,16 @@ internal static class RequestFigures
             QuickFigures.Line($"flow-request-cures-{points}", (await PairAsync(client, uneven)).Flow);
             if (points > 100) continue;
             QuickFigures.Line($"echo-request-{points}", echo);
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"flow-over-echo-{points} {100 * echo / flow:F0} %"));
+            Over($"flow-over-echo-{points}", flow, echo);
+            var level = RandomTree.Plain(points, seed: points);
+            var (plainFlow, plainEcho) = await PairAsync(client, TreeDocument.Of(level, Shares(TreeDocument.Of(level), points)));
+            QuickFigures.Line($"flow-request-plain-{points}", plainFlow);
+            Over($"flow-over-echo-plain-{points}", plainFlow, plainEcho);
         }
     }
+
+    static void Over(string name, double flow, double echo) =>
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} {100 * echo / flow:F0} %"));
 
     // The runtime compiles what is called often anew, in the background; a service that has run for a few seconds is past that.
     static async Task WarmUpAsync(HttpClient client)

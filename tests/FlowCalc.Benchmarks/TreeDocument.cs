@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 
 namespace FlowCalc.Benchmarks;
@@ -11,7 +12,8 @@ internal static class TreeDocument
     public static byte[] Of(RandomTree tree, double[]? shares = null)
     {
         var buffer = new MemoryStream();
-        using (var json = new Utf8JsonWriter(buffer))
+        // As people write it: ° and µ stand for themselves.
+        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
         {
             json.WriteStartObject();
             json.WriteNumber("format", 1);

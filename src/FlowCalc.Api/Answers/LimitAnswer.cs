@@ -7,7 +7,7 @@ namespace FlowCalc.Api.Answers;
 /// <param name="Note">From here on a note; null for never.</param>
 /// <param name="Warn">From here on a warning; null for never.</param>
 /// <param name="Fail">From here on a failure; null for never.</param>
-/// <param name="Refuse">From here on no answer is given; null for never.</param>
+/// <param name="Refuse">From here on a discharge is not answered, and a steady flow counts it as a failure; null for never.</param>
 /// <param name="Source">Whose limit it is.</param>
 public sealed record LimitAnswer(string Code, Quantity? Note, Quantity? Warn, Quantity? Fail, Quantity? Refuse, string Source)
 {
