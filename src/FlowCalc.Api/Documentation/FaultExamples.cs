@@ -43,7 +43,7 @@ internal static class FaultExamples
                 ("not-json", "Not JSON", Problems.NotJson("'}' is an invalid start of a value. (line 3, byte 14)")),
                 ("empty", "An empty body", Problems.EmptyBody()),
                 ("not-utf-8", "Not UTF-8", Problems.NotUtf8(120))],
-            404 => [("none", "Nothing of that name", Problems.Of(404, "There is no agent \"watre\"; GET /v1/agents lists those that there are."))],
+            404 => [("none", "Nothing of that name", Problems.NoSuch("agent", "watre", "/v1/agents"))],
             413 => [("too-large", "A body over the limit", Problems.TooLarge(limits))],
             415 => [
                 ("wrong-type", "A content type that is not JSON", Problems.WrongType("text/plain")),

@@ -20,11 +20,10 @@ internal static class LayoutBody
         if (body.Span.StartsWith(ByteOrderMark))
             body = body[ByteOrderMark.Length..];
         if (body.Span.IndexOfAnyExcept(" \t\r\n"u8) < 0)
+        {
             fault = Problems.EmptyBody();
-        else if (!Utf8.IsValid(body.Span))
-            fault = Problems.NotUtf8(FirstBad(body.Span));
-        if (fault is not null)
             return null;
+        }
 
         try
         {
@@ -35,7 +34,7 @@ internal static class LayoutBody
         }
         catch (JsonException notJson)
         {
-            fault = Problems.NotJson(Reason(notJson));
+            fault = Utf8.IsValid(body.Span) ? Problems.NotJson(Reason(notJson)) : Problems.NotUtf8(FirstBad(body.Span));
             return null;
         }
     }
