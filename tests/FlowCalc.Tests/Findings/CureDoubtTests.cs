@@ -50,8 +50,8 @@ public class CureDoubtTests
     [Fact]
     public void A_bend_radius_that_is_stated_is_kept_though_it_equals_the_old_tubes_least()
     {
-        var before = Judged.Of(Routed("drop", "18 mm", "10 mm"));
-        var after = Judged.Of(Routed("feed", "18 mm", "10 mm"));
+        var before = Judged.Of(Pair.Routed("drop", "18 mm", "10 mm", left: "40 mm"));
+        var after = Judged.Of(Pair.Routed("feed", "18 mm", "10 mm", left: "40 mm"));
 
         var cure = before.Single(FindingCodes.StarvedNozzle).Cure!;
 
@@ -62,7 +62,7 @@ public class CureDoubtTests
     [Fact]
     public void A_stated_radius_below_the_least_of_the_new_tube_is_a_doubt()
     {
-        var change = Wider(Routed("drop", "18 mm", "28 mm"));
+        var change = Wider(Pair.Routed("drop", "18 mm", "28 mm", left: "40 mm"));
 
         Assert.Equal("feed", change.Change.To);
         Assert.Equal("a bend of R would be tighter than the 28 mm that the tube allows", change.Doubt);
@@ -71,12 +71,12 @@ public class CureDoubtTests
     [Fact]
     public void A_tube_without_a_least_radius_is_not_offered_to_a_run_that_takes_its_radius_from_the_tube()
     {
-        var json = Routed("drop", null, null);
+        var json = Pair.Routed("drop", null, null, left: "40 mm");
 
         var changes = Judged.Of(json).Judgement.Findings.SelectMany(finding => finding.Cure?.Changes ?? []);
 
         Assert.DoesNotContain(new CureChange("runs/R/tube", "drop", "feed"), changes);
-        Assert.NotEmpty(FlowCalc.Layouts.LayoutReader.Read(System.Text.Encoding.UTF8.GetBytes(Routed("feed", null, null)), cancellationToken: TestContext.Current.CancellationToken).Faults);
+        Assert.NotEmpty(FlowCalc.Layouts.LayoutReader.Read(System.Text.Encoding.UTF8.GetBytes(Pair.Routed("feed", null, null, left: "40 mm")), cancellationToken: TestContext.Current.CancellationToken).Faults);
     }
 
     [Fact]
@@ -171,24 +171,4 @@ public class CureDoubtTests
             """;
     }
 
-    static string Routed(string right, string? stated, string? least) => $$"""
-        {
-          "format": 1, "agent": "water", "ambientPressure": "1 bara", "temperature": "20 °C", "supply": { "pressure": "8 bar" },
-          "tubes": {
-            "feed": { "outsideDiameter": "8 mm", "wall": "1 mm", "roughness": "1.5 µm"{{(least is null ? "" : $", \"minimumBendRadius\": \"{least}\"")}} },
-            "drop": { "outsideDiameter": "5 mm", "wall": "1 mm", "roughness": "1.5 µm", "minimumBendRadius": "18 mm" }
-          },
-          "points": [
-            { "id": "source", "kind": "supply", "at": ["0 m", "0 m", "0 m"] },
-            { "id": "T", "kind": "tee", "fedThrough": "branch", "body": "smooth", "at": ["1 m", "0 m", "0 m"] },
-            { "id": "left", "kind": "nozzle", "orifice": { "diameter": "1.5 mm", "dischargeCoefficient": 0.82 }, "at": ["2 m", "1 m", "0.5 m"] },
-            { "id": "right", "kind": "nozzle", "orifice": { "diameter": "1.5 mm", "dischargeCoefficient": 0.82 }, "at": ["2 m", "-1 m", "0.5 m"] }
-          ],
-          "runs": [
-            { "id": "A", "from": "source", "to": "T", "tube": "feed" },
-            { "id": "L", "from": "T", "to": "left", "tube": "feed", "bendRadius": "40 mm", "via": [["1 m", "1 m", "0 m"], ["2 m", "1 m", "0 m"]] },
-            { "id": "R", "from": "T", "to": "right", "tube": "{{right}}"{{(stated is null ? "" : $", \"bendRadius\": \"{stated}\"")}}, "via": [["1 m", "-1 m", "0 m"], ["2 m", "-1 m", "0 m"]] }
-          ]
-        }
-        """;
 }

@@ -63,9 +63,9 @@ public class CureTests
     public void A_run_with_bends_is_solved_as_the_changed_document_reads()
     {
         // Both outlets turn in two corners, so that the wider tube's larger radius changes the length as well.
-        var json = Routed("drop");
+        var json = Pair.Routed("drop");
         var before = Judged.Of(json);
-        var after = Judged.Of(Routed("feed"));
+        var after = Judged.Of(Pair.Routed("feed"));
 
         var cure = before.Single(FindingCodes.StarvedNozzle).Cure!;
 
@@ -240,27 +240,6 @@ public class CureTests
 
         Assert.Throws<OperationCanceledException>(() => FlowFindings.Judge(judged.Layout, judged.Flow, FlowCalc.Quantities.UnitSystem.Metric, source.Token));
     }
-
-    static string Routed(string right) => $$"""
-        {
-          "format": 1, "agent": "water", "ambientPressure": "1 bara", "temperature": "20 °C", "supply": { "pressure": "8 bar" },
-          "tubes": {
-            "feed": { "outsideDiameter": "8 mm", "wall": "1 mm", "roughness": "1.5 µm", "minimumBendRadius": "28 mm" },
-            "drop": { "outsideDiameter": "5 mm", "wall": "1 mm", "roughness": "1.5 µm", "minimumBendRadius": "18 mm" }
-          },
-          "points": [
-            { "id": "source", "kind": "supply", "at": ["0 m", "0 m", "0 m"] },
-            { "id": "T", "kind": "tee", "fedThrough": "branch", "body": "smooth", "at": ["1 m", "0 m", "0 m"] },
-            { "id": "left", "kind": "nozzle", "orifice": { "diameter": "1.5 mm", "dischargeCoefficient": 0.82 }, "at": ["2 m", "1 m", "0.5 m"] },
-            { "id": "right", "kind": "nozzle", "orifice": { "diameter": "1.5 mm", "dischargeCoefficient": 0.82 }, "at": ["2 m", "-1 m", "0.5 m"] }
-          ],
-          "runs": [
-            { "id": "A", "from": "source", "to": "T", "tube": "feed" },
-            { "id": "L", "from": "T", "to": "left", "tube": "feed", "via": [["1 m", "1 m", "0 m"], ["2 m", "1 m", "0 m"]] },
-            { "id": "R", "from": "T", "to": "right", "tube": "{{right}}", "via": [["1 m", "-1 m", "0 m"], ["2 m", "-1 m", "0 m"]] }
-          ]
-        }
-        """;
 
     static string TwoTees(string body) => $$"""
         {

@@ -2,6 +2,7 @@ using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
 using FlowCalc.Quantities;
+using FlowCalc.Tests.Flows;
 
 namespace FlowCalc.Tests.Findings;
 
@@ -17,12 +18,7 @@ sealed record Judged(Layout Layout, FlowResult Flow, FlowJudgement Judgement)
         return new Judged(layout, flow, FlowFindings.Judge(layout, flow, units, TestContext.Current.CancellationToken));
     }
 
-    public static Layout Read(string json)
-    {
-        var reading = LayoutReader.Read(System.Text.Encoding.UTF8.GetBytes(json));
-        Assert.Empty(reading.Faults);
-        return reading.Layout!;
-    }
+    public static Layout Read(string json) => Documents.Read(json);
 
     public Finding Single(string code) => Assert.Single(Judgement.Findings, finding => finding.Code == code);
 
