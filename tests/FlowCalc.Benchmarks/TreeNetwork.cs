@@ -15,8 +15,7 @@ internal static class TreeNetwork
         for (var j = 1; j < count; j++)
         {
             var (above, bore) = (tree.Parent[j], tree.Bore[j]);
-            var area = Math.PI / 4 * bore * bore;
-            var constant = tree.HasTees ? 0 : tree.LossCoefficient[j] / (2 * area * area);
+            var constant = tree.HasTees ? 0 : tree.LossCoefficient[j] * Resistance.PerCoefficient(bore);
             var isFork = tree.HasTees && above > 0 && tree.Children[above] == 2;
             if (isFork && taken[above]++ == 0)
             {
@@ -42,7 +41,6 @@ internal static class TreeNetwork
     static double Step(double from, double to)
     {
         var (small, large) = (Math.Min(from, to), Math.Max(from, to));
-        var area = Math.PI / 4 * small * small;
-        return (to < from ? BoreChange.SharpContraction(small / large) : BoreChange.Expansion(small / large)) / (2 * area * area);
+        return (to < from ? BoreChange.SharpContraction(small / large) : BoreChange.Expansion(small / large)) * Resistance.PerCoefficient(small);
     }
 }

@@ -23,18 +23,12 @@ internal static class OutletGeometry
         {
             (bore, length) = (dip.Bore.Meters, dip.Length.Meters);
             roughness = dip.Roughness.Meters / bore;
-            var area = Math.PI / 4 * bore * bore;
-            constant += TubeInlet.SquareCut / (2 * area * area);
+            constant += TubeInlet.SquareCut * Resistance.PerCoefficient(bore);
         }
-        constant += FlowCoefficient(outlet.ValveKv) + FlowCoefficient(outlet.Regulator?.Kv);
+        if (outlet.ValveKv is { } valve) constant += Resistance.OfFlowCoefficient(valve);
+        if (outlet.Regulator?.Kv is { } regulator) constant += Resistance.OfFlowCoefficient(regulator);
         if (outlet.Restrictor is { } restrictor)
-        {
-            var area = Orifice.EffectiveArea(restrictor.Diameter.Meters, restrictor.DischargeCoefficient);
-            constant += 1 / (2 * area * area);
-        }
+            constant += Resistance.OfArea(Orifice.EffectiveArea(restrictor.Diameter.Meters, restrictor.DischargeCoefficient));
         return new(bore, length, roughness, 0, constant, bottle.Count);
     }
-
-    // Kv refers to 1000 kg/m³: Δp·ρ = m² / (1000 Kv²).
-    static double FlowCoefficient(double? kv) => kv is { } value ? 1 / (1000 * value * value) : 0;
 }

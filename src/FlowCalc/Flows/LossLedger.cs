@@ -59,11 +59,6 @@ internal static class LossLedger
         return bends.Weight[i] * (viscosity * viscosity / density) * group;
     }
 
-    static double Leg(TeeLegs tees, int i, double own, double inlet, double density)
-    {
-        var split = inlet > 0 ? own / inlet : 0;
-        var cube = split * split * split;
-        return (tees.Own[i] * own * Math.Abs(own) + tees.Mixed[i] * own * inlet + tees.Inlet[i] * inlet * Math.Abs(inlet)
-            + tees.Eighth[i] * own * own * cube * cube) / density;
-    }
+    static double Leg(TeeLegs tees, int i, double own, double inlet, double density) =>
+        new TeeLeg(tees.Own[i], tees.Mixed[i], tees.Inlet[i], tees.Eighth[i]).Loss(own, inlet).Loss / density;
 }

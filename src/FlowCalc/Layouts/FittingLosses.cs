@@ -14,7 +14,7 @@ internal static class FittingLosses
     /// <param name="bore">Bore of its tube, m.</param>
     public static double Constant(Run run, double bore)
     {
-        var perCoefficient = PerCoefficient(bore);
+        var perCoefficient = Resistance.PerCoefficient(bore);
         var sum = run.LossCoefficient * perCoefficient;
         foreach (var placed in run.Fittings)
             sum += placed.Count * Constant(placed.Fitting, bore, perCoefficient);
@@ -35,22 +35,18 @@ internal static class FittingLosses
 
     static double Constant(Fitting fitting, double bore, double perCoefficient)
     {
-        if (fitting.Kv is { } kv) return 1 / (1000 * kv * kv);
+        if (fitting.Kv is { } kv) return Resistance.OfFlowCoefficient(kv);
         var own = fitting.Bore is { } given && IsTighter(given.Meters, bore) ? given.Meters : bore;
         var turn = fitting.LossCoefficient is { } coefficient ? coefficient * perCoefficient
-            : fitting.Kind == Fitting.Elbow ? Mitre.Coefficient(fitting.Angle?.Radians ?? Math.PI / 2) * PerCoefficient(own)
+            : fitting.Kind == Fitting.Elbow ? Mitre.Coefficient(fitting.Angle?.Radians ?? Math.PI / 2) * Resistance.PerCoefficient(own)
             : 0;
         if (own == bore) return turn;
         var lengthOverBore = fitting.Length is { } length ? length.Meters / own : LengthWhereNoneIsGiven;
         return turn + ReducedBore.Loss(own / bore, lengthOverBore).Constant * perCoefficient;
     }
 
-    // A bore worked out from a diameter and a wall may differ from one that was given by a last digit.
-    static bool IsTighter(double own, double bore) => own < bore * (1 - 1e-9);
-
-    static double PerCoefficient(double bore)
-    {
-        var area = Math.PI / 4 * bore * bore;
-        return 1 / (2 * area * area);
-    }
+    /// <summary>Whether a bore is tighter than another; one worked out from a diameter and a wall may differ from one that was given by a last digit.</summary>
+    /// <param name="own">The bore, m.</param>
+    /// <param name="bore">The other, m.</param>
+    public static bool IsTighter(double own, double bore) => own < bore * (1 - 1e-9);
 }

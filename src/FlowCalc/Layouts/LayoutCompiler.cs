@@ -47,7 +47,7 @@ internal static class LayoutCompiler
     static RunGeometry Geometry(Run run, double bore, double constant)
     {
         var straight = run.Length.Meters;
-        foreach (var bend in run.Bends) straight -= bend.Angle.Radians * bend.Radius.Meters * bend.Count;
+        foreach (var bend in run.Bends) straight -= bend.Arcs.Meters;
         // The reader refuses arcs longer than the run; what can be left below 0 is rounding.
         return new(bore, Math.Max(straight, 0), run.Tube.Roughness.Meters / bore, run.Rise.Meters, constant);
     }
@@ -65,12 +65,10 @@ internal static class LayoutCompiler
 
     static double BoreStep(double from, double to)
     {
-        var smaller = Math.Min(from, to);
-        var ratio = smaller / Math.Max(from, to);
-        // A bore worked out from a diameter and a wall may differ from one that was given by a last digit.
-        if (ratio > 1 - 1e-9) return 0;
-        var area = Math.PI / 4 * smaller * smaller;
-        return (to < from ? BoreChange.SharpContraction(ratio) : BoreChange.Expansion(ratio)) / (2 * area * area);
+        var (smaller, larger) = (Math.Min(from, to), Math.Max(from, to));
+        if (!FittingLosses.IsTighter(smaller, larger)) return 0;
+        var coefficient = to < from ? BoreChange.SharpContraction(smaller / larger) : BoreChange.Expansion(smaller / larger);
+        return coefficient * Resistance.PerCoefficient(smaller);
     }
 
     static void PushReversed(Stack<(int Run, int Above)> waiting, ReadOnlySpan<int> runs, int above)

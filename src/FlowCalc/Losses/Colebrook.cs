@@ -9,7 +9,7 @@ namespace FlowCalc.Losses;
 internal static class Colebrook
 {
     // 2/ln 10: the derivative of 2 log10(a) is this over a.
-    private const double TwoOverLnTen = 0.868588963806503655;
+    public const double TwoOverLnTen = 0.868588963806503655;
 
     // Newton doubles the digits each pass from two good ones: four reach the last digit, the rest are spare.
     private const int MostPasses = 12;

@@ -9,8 +9,8 @@ namespace FlowCalc.Losses;
 /// </remarks>
 public static class CurvedTube
 {
-    private const double OnsetDean = 11.6;
-    private const double Exponent = 0.45;
+    internal const double OnsetDean = 11.6;
+    internal const double Exponent = 0.45;
 
     /// <summary>Dean number of a flow in a curved tube.</summary>
     /// <param name="reynolds">Reynolds number, 0 or more, dimensionless.</param>

@@ -13,7 +13,7 @@ namespace FlowCalc.Losses;
 public static class SmoothBend
 {
     // Keeps Colebrook's factor finite as the flow comes to rest.
-    private const double LeastReynolds = 500;
+    internal const double LeastReynolds = 500;
 
     /// <summary>The geometry's part of a bend's loss.</summary>
     /// <param name="angle">Angle turned, rad, 0 to π.</param>

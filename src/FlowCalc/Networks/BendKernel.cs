@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using FlowCalc.Losses;
 
 namespace FlowCalc.Networks;
 
@@ -9,9 +10,6 @@ namespace FlowCalc.Networks;
 /// </summary>
 internal static class BendKernel
 {
-    const double DeanOfStraightFlow = 11.6;
-    const double WhitePower = 0.45;
-
     /// <summary>One step for one vector of bends.</summary>
     /// <param name="bends">The bends.</param>
     /// <param name="at">First bend of the vector.</param>
@@ -42,7 +40,7 @@ internal static class BendKernel
     static void Turbulent(
         BendSet bends, int at, Vector<double> reynolds, Vector<double> square, ref Vector<double> root, out Vector<double> group, out Vector<double> slope)
     {
-        var shifted = Vector.SquareRoot(square + new Vector<double>(500.0 * 500));
+        var shifted = Vector.SquareRoot(square + new Vector<double>(SmoothBend.LeastReynolds * SmoothBend.LeastReynolds));
         FrictionKernel.Turbulent(shifted, new Vector<double>(bends.Roughness, at), ref root, out var factor, out var keep);
         var friction = new Vector<double>(bends.PerFriction, at) * factor;
         group = (friction + new Vector<double>(bends.Constant, at)) * square;
@@ -54,10 +52,10 @@ internal static class BendKernel
     static void Laminar(BendSet bends, int at, Vector<double> reynolds, out Vector<double> group, out Vector<double> slope)
     {
         var arc = 64 * new Vector<double>(bends.ArcOverBore, at);
-        var dean = Vector.Max(reynolds * new Vector<double>(bends.DeanPerReynolds, at), new Vector<double>(DeanOfStraightFlow * (1 + 1e-12)));
-        var y = Vector.Exp(WhitePower * Vector.Log(new Vector<double>(DeanOfStraightFlow) / dean));
+        var dean = Vector.Max(reynolds * new Vector<double>(bends.DeanPerReynolds, at), new Vector<double>(CurvedTube.OnsetDean * (1 + 1e-12)));
+        var y = Vector.Exp(CurvedTube.Exponent * Vector.Log(new Vector<double>(CurvedTube.OnsetDean) / dean));
         var z = Vector<double>.One - y;
-        var power = Vector.Exp(1 / WhitePower * Vector.Log(z));
+        var power = Vector.Exp(1 / CurvedTube.Exponent * Vector.Log(z));
         var straight = Vector<double>.One / (Vector<double>.One - power);
         group = arc * reynolds * straight;
         // d power / dRe = power · y / (z · Re), only where the Dean number is free to move; at its floor power vanishes.

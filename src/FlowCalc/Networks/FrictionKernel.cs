@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using FlowCalc.Losses;
 
 namespace FlowCalc.Networks;
 
@@ -16,8 +17,12 @@ internal static class FrictionKernel
     /// <summary>A start for x that every tube reaches in two or three steps: f = 0.03.</summary>
     public const double StartRoot = 5.7735;
 
-    const double C = 0.868588963806503655; // 2 / ln 10
+    const double C = Colebrook.TwoOverLnTen;
     const double C251 = C * 2.51;
+
+    // Of the blend: how far it reaches, and f where it starts.
+    const double Span = DarcyFriction.TurbulentLimit - DarcyFriction.LaminarLimit;
+    const double Start = 64 / DarcyFriction.LaminarLimit;
 
     /// <summary>One step for one vector of tubes.</summary>
     /// <param name="reynolds">Reynolds numbers, 0 or more.</param>
@@ -28,7 +33,7 @@ internal static class FrictionKernel
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Step(Vector<double> reynolds, Vector<double> roughness, ref Vector<double> root, out Vector<double> group, out Vector<double> slope)
     {
-        var turbulentReynolds = Vector.Max(reynolds, new Vector<double>(4000));
+        var turbulentReynolds = Vector.Max(reynolds, new Vector<double>(DarcyFriction.TurbulentLimit));
         Turbulent(turbulentReynolds, roughness, ref root, out var factor, out var keep);
         var product = factor * turbulentReynolds;
         group = product * turbulentReynolds;
@@ -42,17 +47,17 @@ internal static class FrictionKernel
     static void Blend(
         Vector<double> reynolds, Vector<double> turbulentReynolds, Vector<double> factor, Vector<double> keep, ref Vector<double> group, ref Vector<double> slope)
     {
-        // df/dRe at 4000 is −2 f (1 − keep) / 4000; the cubic is written in u over 2000 … 4000.
-        var u = (reynolds - new Vector<double>(2000)) * (1.0 / 2000);
-        var endSlope = factor * (keep - Vector<double>.One); // times 2000: −2 f (1 − keep) / 4000 · 2000
-        var startSlope = new Vector<double>(-0.032);         // −1.6e-5 · 2000
-        var rise = factor - new Vector<double>(0.032);
+        // df/dRe at the turbulent end is −2 f (1 − keep) / Re; the cubic is written in u, from 0 to 1 over the span.
+        var u = (reynolds - new Vector<double>(DarcyFriction.LaminarLimit)) * (1 / Span);
+        var endSlope = factor * (keep - Vector<double>.One) * (2 * Span / DarcyFriction.TurbulentLimit);
+        var startSlope = new Vector<double>(-Start * Span / DarcyFriction.LaminarLimit);
+        var rise = factor - new Vector<double>(Start);
         var second = 3 * rise - 2 * startSlope - endSlope;
         var third = startSlope + endSlope - 2 * rise;
-        var blend = new Vector<double>(0.032) + u * (startSlope + u * (second + u * third));
-        var blendSlope = (startSlope + u * (2 * second + 3 * u * third)) * (1.0 / 2000);
+        var blend = new Vector<double>(Start) + u * (startSlope + u * (second + u * third));
+        var blendSlope = (startSlope + u * (2 * second + 3 * u * third)) * (1 / Span);
         var isTurbulent = Vector.GreaterThanOrEqual(reynolds, turbulentReynolds);
-        var isLaminar = Vector.LessThanOrEqual(reynolds, new Vector<double>(2000));
+        var isLaminar = Vector.LessThanOrEqual(reynolds, new Vector<double>(DarcyFriction.LaminarLimit));
         var below = reynolds * reynolds;
         group = Vector.ConditionalSelect(isTurbulent, group, Vector.ConditionalSelect(isLaminar, 64 * reynolds, blend * below));
         slope = Vector.ConditionalSelect(isTurbulent, slope,

@@ -1,3 +1,5 @@
+using FlowCalc.Losses;
+
 namespace FlowCalc.Networks;
 
 /// <summary>A liquid of constant density: its potential is its gauge pressure, so that a nozzle near the end of its pressure keeps its digits.</summary>
@@ -6,8 +8,6 @@ namespace FlowCalc.Networks;
 /// <param name="ambientPressure">Absolute pressure outside the nozzles, Pa.</param>
 internal readonly struct LiquidPath(double density, double viscosity, double ambientPressure) : IExpansionPath
 {
-    const double StandardGravity = 9.80665;
-
     // kg/(s·m²), a nanometre a second of water: below, the tangent keeps this flow's slope, since the square law has none at rest.
     const double LeastFlux = 1e-6;
 
@@ -27,7 +27,7 @@ internal readonly struct LiquidPath(double density, double viscosity, double amb
     public double Pressure(double potential) => potential + ambientPressure;
 
     /// <inheritdoc/>
-    public double Weight(double potential) => density * StandardGravity;
+    public double Weight(double potential) => density * HydrostaticRise.StandardGravity;
 
     /// <summary>The square law p − p_a = m|m| / (2ρ(C_d·A)²), which is solved for the pressure: the slope of its root has no bound at rest.</summary>
     /// <inheritdoc/>

@@ -11,7 +11,7 @@ internal sealed class NetworkBuilder(int capacity)
     readonly List<RunGeometry> _runs = new(capacity);
     readonly List<int> _nozzles = [];
     readonly List<double> _nozzleArea = [];
-    readonly List<(int Run, TeeLeg Leg, double InletArea)> _legs = [];
+    readonly List<(int Run, TeeLeg Leg, double InletBore)> _legs = [];
     readonly List<(int Run, BendShape Shape, int Count)> _bends = [];
     readonly List<(int Run, double Bore, double PerFriction, double Roughness)> _throats = [];
 
@@ -40,7 +40,7 @@ internal sealed class NetworkBuilder(int capacity)
     /// <param name="run">Its index.</param>
     /// <param name="leg">The leg's factors.</param>
     /// <param name="inletBore">Bore of the tube that feeds the tee, m.</param>
-    public void AddTeeLeg(int run, TeeLeg leg, double inletBore) => _legs.Add((run, leg, Area(inletBore)));
+    public void AddTeeLeg(int run, TeeLeg leg, double inletBore) => _legs.Add((run, leg, inletBore));
 
     /// <summary>Adds equal bends to a run.</summary>
     /// <param name="run">Its index.</param>
@@ -135,10 +135,10 @@ internal sealed class NetworkBuilder(int capacity)
         double[] own = new double[count], mixed = new double[count], inlet = new double[count], eighth = new double[count];
         for (var i = 0; i < count; i++)
         {
-            var (owner, leg, area) = _legs[i];
-            var perArea = 1 / (2 * area * area);
+            var (owner, leg, inletBore) = _legs[i];
+            var perCoefficient = Resistance.PerCoefficient(inletBore);
             run[i] = owner;
-            (own[i], mixed[i], inlet[i], eighth[i]) = (leg.Own * perArea, leg.Mixed * perArea, leg.Inlet * perArea, leg.Eighth * perArea);
+            (own[i], mixed[i], inlet[i], eighth[i]) = (leg.Own * perCoefficient, leg.Mixed * perCoefficient, leg.Inlet * perCoefficient, leg.Eighth * perCoefficient);
         }
         return new(run, own, mixed, inlet, eighth);
     }
@@ -152,6 +152,4 @@ internal sealed class NetworkBuilder(int capacity)
     }
 
     static int Padded(int count) => (count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
-
-    static double Area(double bore) => Math.PI / 4 * bore * bore;
 }

@@ -41,7 +41,7 @@ static class Rebending
         {
             ImmutableArray<Bend> bends = [.. run.Bends.Select(bend => bend.Radius < radius ? bend with { Radius = radius } : bend)];
             // A run given by its length keeps it, and the wider arcs have to fit into it.
-            var arcs = bends.Sum(bend => bend.Count * bend.Angle.Radians * bend.Radius.Meters);
+            var arcs = bends.Sum(bend => bend.Arcs.Meters);
             return arcs > run.Length.Meters ? null : run with { Bends = bends };
         }
         return Laid(layout, run, radius) is { Route: { } way } laid ? laid with { Route = way with { StatedRadius = radius } } : null;

@@ -26,7 +26,7 @@ static class TubeChanges
         var alike = wider.Where(tube => string.Equals(tube.Material, now.Material, StringComparison.OrdinalIgnoreCase)).ToArray();
         return (alike.Length > 0 ? alike : wider)
             .GroupBy(tube => Math.Round(tube.Bore.Millimeters, 6)).OrderBy(size => size.Key)
-            .Select(size => Change(flowCase, run, FromCatalogue(size.First(), flowCase.Layout.AmbientPressure))).OfType<LayoutChange>().Take(most);
+            .Select(size => Change(flowCase, run, TubeReader.Of(size.First(), flowCase.Ambient))).OfType<LayoutChange>().Take(most);
     }
 
     /// <summary>A run with a bore of its own in the larger bores that other legs of the same point have of their own, the next size first.</summary>
@@ -65,22 +65,11 @@ static class TubeChanges
 
     // The reader would refuse a fitting whose own bore the tube's roughness nearly fills.
     static bool IsTooRough(Run run, Tube tube) =>
-        run.Fittings.Any(placed => placed.Fitting.Bore is { } bore && bore < tube.Bore && tube.Roughness.Meters > TubeRoughness.MostOfBore * bore.Meters);
+        run.Fittings.Any(placed => TubeRoughness.IsTooMuchFor(placed.Fitting, tube));
 
     // A wider tube of the same wall bears less; what stands in it while every outlet is shut is the reservoir's pressure.
     static string? TooWeak(FlowCase flowCase, Tube tube) =>
         tube.WorkingPressure is { } marked && flowCase.Flow.Supply is { } supply && marked < supply.ReservoirPressure
             ? $"{Wording.Id(tube.Name ?? "the tube")} is marked for no more than {Wording.Gauge(marked.Pascals, flowCase)}"
             : null;
-
-    static Tube FromCatalogue(CatalogueTube tube, Pressure ambient) => new()
-    {
-        Name = tube.Id,
-        Bore = tube.Bore,
-        Roughness = tube.Roughness,
-        OutsideDiameter = tube.OutsideDiameter,
-        MinimumBendRadius = tube.MinimumBendRadius,
-        WorkingPressure = tube.WorkingPressure is { } gauge ? gauge + ambient : null,
-        Material = tube.Material,
-    };
 }

@@ -14,9 +14,8 @@ static class FittingChecks
     /// <param name="tube">The run's tube.</param>
     public static void Roughness(ReadingContext context, JsonElement element, Fitting fitting, Tube tube)
     {
-        if (fitting.Bore is not { } bore || bore >= tube.Bore) return;
+        if (fitting.Bore is not { } bore || !TubeRoughness.IsTooMuchFor(fitting, tube)) return;
         var roughness = tube.Roughness.Meters;
-        if (!(roughness > TubeRoughness.MostOfBore * bore.Meters)) return;
         if (element.ValueKind is JsonValueKind.Object && element.TryGetProperty("bore"u8, out var given))
             context.Faults.Add(given, $"read {QuantityValue.Shown(given)}: the tube's roughness of {roughness * 1e3:0.######} mm is over 5 % of this bore");
         else

@@ -44,7 +44,7 @@ sealed class RunTubes(NamedEntries<Tube> own)
         if (own.TryFind(name, out var tube) || ofCatalogue.TryGetValue(name, out tube)) return tube;
         if (TubeCatalogue.Find(name) is { } stock)
         {
-            tube = TubeReader.Of(context, stock);
+            tube = TubeReader.Of(stock, context.Ambient);
             ofCatalogue.Add(name, tube);
             used.Add(tube);
             return tube;

@@ -48,7 +48,7 @@ static class RunWayReader
         if (Math.Abs(rise) > length * Slack)
             context.Faults.Add(members[RunField.Rise], $"read {QuantityValue.Shown(members[RunField.Rise])}: over the run's length of {length:0.######} m; a run rises or falls by its length at most");
         var arcs = 0.0;
-        foreach (var bend in bends) arcs += bend.Angle.Radians * bend.Radius.Meters * bend.Count;
+        foreach (var bend in bends) arcs += bend.Arcs.Meters;
         if (arcs > length * Slack)
             context.Faults.Add(members[RunField.Bends], $"the arcs of the bends are {arcs:0.######} m together, over the run's length of {length:0.######} m; the length is the developed one, arcs included");
         return double.IsFinite(length + rise) ? new RunWay(length, rise, bends, null) : null;

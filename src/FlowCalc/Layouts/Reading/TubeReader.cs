@@ -47,14 +47,14 @@ static class TubeReader
     }
 
     /// <summary>A tube of the catalogue; its working pressure becomes absolute.</summary>
-    public static Tube Of(ReadingContext context, CatalogueTube tube) => new()
+    public static Tube Of(CatalogueTube tube, double ambient) => new()
     {
         Name = tube.Id,
         Bore = tube.Bore,
         Roughness = tube.Roughness,
         OutsideDiameter = tube.OutsideDiameter,
         MinimumBendRadius = tube.MinimumBendRadius,
-        WorkingPressure = tube.WorkingPressure is { } gauge ? Pressure.FromPascals(gauge.Pascals + context.Ambient) : null,
+        WorkingPressure = tube.WorkingPressure is { } gauge ? Pressure.FromPascals(gauge.Pascals + ambient) : null,
         Material = tube.Material,
     };
 

@@ -13,6 +13,10 @@ static class TubeRoughness
 
     const double Usual = 1.5e-6;
 
+    /// <summary>Whether a tube's roughness is too much for a fitting in it that is tighter than the tube.</summary>
+    public static bool IsTooMuchFor(Fitting fitting, Tube tube) =>
+        fitting.Bore is { } bore && bore < tube.Bore && tube.Roughness.Meters > MostOfBore * bore.Meters;
+
     /// <summary>Height of the roughness, m; NaN where it is wrong or the bore is not known.</summary>
     public static double Read(ReadingContext context, JsonElement owner, JsonElement element, double bore)
     {
