@@ -17,7 +17,9 @@ internal static class Balance
         return new(NozzleMismatch(state, path), pressure, relative);
     }
 
-    static void SumFlows(SteadyState state)
+    /// <summary>Sums the flows of the nozzles from the leaves up, so that they balance at every point.</summary>
+    /// <param name="state">State after a step; flows are overwritten.</param>
+    public static void SumFlows(SteadyState state)
     {
         var (network, flow) = (state.Network, state.Flow);
         var parent = network.Parent;

@@ -1,0 +1,81 @@
+using MathNet.Numerics.RootFinding;
+
+namespace FlowCalc.Discharge;
+
+/// <summary>Finds what ends a step early, and when.</summary>
+internal sealed class CrossingSearch(DischargeProblem problem, LineState line, StateVector vector)
+{
+    // What is this near its end, as part of a run or of the bottle, has come to it: equal branches fill at once though their rounding differs.
+    const double AtOnce = 1e-10;
+
+    /// <summary>Volume of the gas of one bottle when the inlet of the dip tube uncovers, m³.</summary>
+    public double UncoveringVolume { get; } = problem.BottleVolume - problem.VolumeLeft - problem.Volume[0] / problem.Count;
+
+    /// <summary>The crossings that may come in a phase.</summary>
+    /// <param name="tree">What is wetted.</param>
+    /// <param name="time">Now, s.</param>
+    /// <param name="isUncovered">Whether the dip tube draws gas.</param>
+    /// <param name="isGasOut">Whether a nozzle passes gas.</param>
+    /// <param name="crossings">The list; overwritten.</param>
+    public void List(WettedTree tree, double time, bool isUncovered, bool isGasOut, List<Crossing> crossings)
+    {
+        crossings.Clear();
+        foreach (var k in tree.Moving)
+        {
+            var run = tree.Runs[k];
+            if (!line.IsFull[run] && !line.IsHeld[run]) crossings.Add(new(CrossingKind.LiquidAtEnd, run));
+            if (line.IsSwept[run]) crossings.Add(new(CrossingKind.GasAtEnd, run));
+        }
+        if (!isUncovered) crossings.Add(new(CrossingKind.Uncovered, 0));
+        if (time < problem.OpeningTime) crossings.Add(new(CrossingKind.ValveOpen, 0));
+        if (isGasOut) crossings.Add(new(CrossingKind.Equalised, 0));
+    }
+
+    /// <summary>How far a crossing has been passed; negative before it.</summary>
+    /// <param name="crossing">The crossing.</param>
+    /// <param name="time">Time, s.</param>
+    /// <param name="y">State.</param>
+    public double Past(Crossing crossing, double time, ReadOnlySpan<double> y) => crossing.Kind switch
+    {
+        CrossingKind.LiquidAtEnd => y[vector.Heads + crossing.Run] - 1,
+        CrossingKind.GasAtEnd => y[vector.Tails + crossing.Run] - y[vector.Heads + crossing.Run],
+        CrossingKind.Uncovered => (y[StateVector.GasVolume] - UncoveringVolume) / problem.BottleVolume,
+        CrossingKind.ValveOpen => time - problem.OpeningTime,
+        CrossingKind.Equalised => 1 - Pressure(y[StateVector.GasVolume], y[StateVector.GasTemperature], y[StateVector.GasMass]) / (problem.EndRatio * problem.Ambient),
+        _ => throw new ArgumentOutOfRangeException(nameof(crossing), crossing, "Not a crossing."),
+    };
+
+    /// <summary>Whether a crossing has come, or is within rounding of it.</summary>
+    public bool HasCome(Crossing crossing, double time, ReadOnlySpan<double> y) =>
+        Past(crossing, time, y) >= (crossing.Kind == CrossingKind.ValveOpen ? 0 : -AtOnce);
+
+    /// <summary>Part of the step after which the first of the crossings comes; 1 where none does.</summary>
+    /// <param name="crossings">What may come.</param>
+    /// <param name="stepper">The step.</param>
+    /// <param name="time">Time at its start, s.</param>
+    /// <param name="step">Its size, s.</param>
+    public double First(List<Crossing> crossings, DormandPrince stepper, double time, double step)
+    {
+        double first = 1;
+        foreach (var crossing in crossings)
+        {
+            if (crossing.Kind == CrossingKind.ValveOpen)
+                first = Math.Min(first, (problem.OpeningTime - time) / step);
+            else if (Past(crossing, time + step, stepper.End) > 0)
+                first = Math.Min(first, Brent.FindRoot(part => Past(crossing, stepper, part), 0, 1, 1e-13, 100));
+        }
+        return first;
+    }
+
+    double Past(Crossing crossing, DormandPrince stepper, double part) => crossing.Kind switch
+    {
+        CrossingKind.LiquidAtEnd => stepper.At(vector.Heads + crossing.Run, part) - 1,
+        CrossingKind.GasAtEnd => stepper.At(vector.Tails + crossing.Run, part) - stepper.At(vector.Heads + crossing.Run, part),
+        CrossingKind.Uncovered => (stepper.At(StateVector.GasVolume, part) - UncoveringVolume) / problem.BottleVolume,
+        CrossingKind.Equalised => 1 - Pressure(stepper.At(StateVector.GasVolume, part), stepper.At(StateVector.GasTemperature, part), stepper.At(StateVector.GasMass, part))
+            / (problem.EndRatio * problem.Ambient),
+        _ => throw new ArgumentOutOfRangeException(nameof(crossing), crossing, "Not found on the step's polynomial."),
+    };
+
+    double Pressure(double volume, double temperature, double mass) => problem.Cushion.At(temperature, mass / volume).Pressure;
+}

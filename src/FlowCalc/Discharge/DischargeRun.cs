@@ -1,0 +1,229 @@
+namespace FlowCalc.Discharge;
+
+/// <summary>One discharge from the opening valve to its end: adaptive steps between the moments at which the line changes.</summary>
+internal sealed class DischargeRun
+{
+    const int MostSteps = 20_000;
+
+    // Of the greatest flow: where less liquid moves and no gas leaves, what little comes is added in closed form.
+    const double AllButStopped = 1e-3;
+
+    // A step that shuts air in to within this of the greatest flow has settled its front.
+    const double Held = 1e-5;
+
+    readonly DischargeProblem problem;
+    readonly LineGeometry geometry;
+    readonly LineState line;
+    readonly StateVector vector;
+    readonly DischargeRates rates;
+    readonly LineEvents events;
+    readonly CrossingSearch search;
+    readonly DormandPrince stepper;
+    readonly DischargeTrace trace;
+    readonly List<Crossing> crossings = [];
+    readonly double[] y;
+    readonly double[] scale;
+    double time;
+    double step;
+    int steps;
+
+    DischargeRun(DischargeProblem problem, CancellationToken cancellation)
+    {
+        this.problem = problem;
+        geometry = new LineGeometry(problem);
+        line = new LineState(problem.Network.Count);
+        vector = new StateVector(problem.Network.Nozzles.Length, problem.Network.Count);
+        rates = new DischargeRates(problem, geometry, line, vector, cancellation);
+        events = new LineEvents(problem, geometry, line);
+        search = new CrossingSearch(problem, line, vector);
+        stepper = new DormandPrince(vector.Length);
+        (y, scale) = (new double[vector.Length], new double[vector.Length]);
+        trace = new DischargeTrace(problem, geometry, line, vector);
+    }
+
+    /// <summary>Runs a discharge.</summary>
+    /// <param name="problem">The discharge.</param>
+    /// <param name="cancellation">Asked at every solve of the line.</param>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static DischargeCourse Of(DischargeProblem problem, CancellationToken cancellation) => new DischargeRun(problem, cancellation).Run();
+
+    DischargeCourse Run()
+    {
+        Start();
+        while (steps < MostSteps)
+        {
+            if (BeginPhase() is { } failure) return Fail(failure);
+            if (Ending() is { } ended) return Finish(ended);
+            if (RunPhase(out var stopped) is { } broken) return Fail(broken);
+            if (stopped is { } reason) return Finish(reason);
+        }
+        return Fail($"The discharge was not over after {MostSteps} steps.");
+    }
+
+    void Start()
+    {
+        y[StateVector.GasVolume] = problem.BottleVolume - problem.LiquidVolume;
+        y[StateVector.GasTemperature] = y[StateVector.WallTemperature] = problem.Cushion.Temperature;
+        y[StateVector.GasMass] = problem.Cushion.Density * y[StateVector.GasVolume];
+        SetScale();
+        var isBlind = y[StateVector.GasVolume] >= search.UncoveringVolume;
+        events.Open(isBlind);
+        if (isBlind) Uncover(isBlind);
+    }
+
+    void SetScale()
+    {
+        var tolerance = problem.Tolerance;
+        Array.Fill(scale, tolerance);
+        scale[StateVector.GasVolume] = tolerance * y[StateVector.GasVolume];
+        scale[StateVector.GasTemperature] = scale[StateVector.WallTemperature] = tolerance * problem.Cushion.Temperature;
+        scale[StateVector.GasMass] = tolerance * y[StateVector.GasMass];
+        vector.DeliveredOf(scale).Fill(tolerance * problem.LiquidVolume * problem.Count * problem.Liquid.ReferenceDensity);
+    }
+
+    void Uncover(bool isBlind)
+    {
+        rates.IsUncovered = true;
+        trace.Uncover(time, isBlind);
+        events.Uncover(time);
+    }
+
+    string? BeginPhase()
+    {
+        line.Head.CopyTo(vector.HeadsOf(y));
+        line.Tail.CopyTo(vector.TailsOf(y));
+        rates.IsGasOut = events.IsGasOut;
+        rates.Tree = WettedTree.Of(problem, geometry, line);
+        stepper.Restart();
+        if (!rates.Fill(time, y, stepper.StartRates)) return rates.Failure;
+        trace.Meet(events.Met, rates.Tree);
+        search.List(rates.Tree, time, rates.IsUncovered, rates.IsGasOut, crossings);
+        trace.Add(time, y, rates, stepper.StartRates);
+        step = FirstStep();
+        return null;
+    }
+
+    // To the nearest end of a front at its present speed, and a little more since it slows down.
+    double FirstStep()
+    {
+        var start = stepper.StartRates;
+        var first = double.PositiveInfinity;
+        foreach (var crossing in crossings)
+        {
+            var left = -search.Past(crossing, time, y);
+            var speed = crossing.Kind switch
+            {
+                CrossingKind.LiquidAtEnd => start[vector.Heads + crossing.Run],
+                CrossingKind.GasAtEnd => start[vector.Tails + crossing.Run] - start[vector.Heads + crossing.Run],
+                CrossingKind.ValveOpen => 1,
+                _ => 0,
+            };
+            if (speed > 0 && left > 0) first = Math.Min(first, 1.05 * left / speed);
+        }
+        var expansion = start[StateVector.GasVolume] / y[StateVector.GasVolume] - start[StateVector.GasMass] / y[StateVector.GasMass];
+        if (expansion > 0) first = Math.Min(first, 0.2 / expansion);
+        return double.IsFinite(first) ? first : 1e-3;
+    }
+
+    StopReason? Ending()
+    {
+        if (rates.IsGasOut) return search.HasCome(new(CrossingKind.Equalised, 0), time, y) ? StopReason.Equalised : null;
+        var isStarting = time <= problem.OpeningTime;
+        return rates.LiquidFlow <= AllButStopped * trace.PeakFlow && !(isStarting && rates.LiquidFlow > 0) ? StopReason.FlowStopped : null;
+    }
+
+    string? RunPhase(out StopReason? stopped)
+    {
+        stopped = null;
+        for (; steps < MostSteps; steps++)
+        {
+            if (!(step > 1e-13 * Math.Max(time, 1e-3)))
+                return rates.Failure ?? "The discharge cannot be followed further: its steps became too small.";
+            var error = stepper.Try(rates.Fill, time, y, step, scale);
+            if (!(error <= 1))
+            {
+                step *= double.IsNaN(error) ? 0.25 : Math.Clamp(0.9 * Math.Pow(error, -0.2), 0.1, 0.9);
+                continue;
+            }
+            var part = search.First(crossings, stepper, time, step);
+            trace.Pass(stepper, time, step, part);
+            if (part < 1)
+            {
+                stepper.At(part, y);
+                time += part * step;
+                Cross();
+                steps++;
+                return null;
+            }
+            time += step;
+            stepper.End.CopyTo(y);
+            stepper.Take();
+            trace.Add(time, y, rates, stepper.StartRates);
+            step = Math.Min(step * Math.Clamp(0.9 * Math.Pow(Math.Max(error, 1e-10), -0.2), 0.2, 5), 4 * FirstStep());
+            stopped = Ending();
+            if (stopped == StopReason.FlowStopped) RunOut();
+            if (stopped is not null || HoldShutAir() || IsAnyHere())
+            {
+                if (stopped is null) Cross();
+                steps++;
+                return null;
+            }
+        }
+        return null;
+    }
+
+    bool IsAnyHere()
+    {
+        foreach (var crossing in crossings)
+            if (search.HasCome(crossing, time, y)) return true;
+        return false;
+    }
+
+    void Cross()
+    {
+        trace.Leave(rates.Tree);
+        vector.HeadsOf(y).CopyTo(line.Head);
+        vector.TailsOf(y).CopyTo(line.Tail);
+        if (time >= problem.OpeningTime * (1 - 1e-12)) time = Math.Max(time, problem.OpeningTime);
+        foreach (var crossing in crossings)
+        {
+            if (!search.HasCome(crossing, time, y)) continue;
+            if (crossing.Kind == CrossingKind.LiquidAtEnd) events.LiquidAtEnd(crossing.Run, time);
+            else if (crossing.Kind == CrossingKind.GasAtEnd) events.GasAtEnd(crossing.Run, time);
+            else if (crossing.Kind == CrossingKind.Uncovered) Uncover(isBlind: false);
+        }
+    }
+
+    bool HoldShutAir()
+    {
+        var isAny = false;
+        foreach (var outlet in rates.Tree.Outlets)
+        {
+            if (outlet.Nozzle >= 0 || line.ShutAir[outlet.Run] == 0 || rates.Tree.State.Flow[outlet.Point] > Held * trace.PeakFlow) continue;
+            line.IsHeld[outlet.Run] = isAny = true;
+        }
+        return isAny;
+    }
+
+    DischargeCourse Finish(StopReason reason)
+    {
+        vector.HeadsOf(y).CopyTo(line.Head);
+        vector.TailsOf(y).CopyTo(line.Tail);
+        return trace.Close(time, y, reason, events, steps);
+    }
+
+    // Near its end the flow falls in a straight line, since the pressure that is left falls with the square of the time that is left.
+    void RunOut()
+    {
+        const double Late = 0.9;
+        var now = stepper.StartRates[StateVector.GasVolume];
+        var lately = (y[StateVector.GasVolume] - stepper.At(StateVector.GasVolume, Late)) / ((1 - Late) * stepper.Size);
+        var left = 0.5 * (1 - Late) * stepper.Size * now / (lately - now);
+        if (!(left > 0 && left < time)) return;
+        time += left;
+        var start = stepper.StartRates;
+        for (var i = 0; i < y.Length; i++) y[i] += 0.5 * left * start[i];
+    }
+
+    static DischargeCourse Fail(string failure) => new() { Failure = failure };
+}

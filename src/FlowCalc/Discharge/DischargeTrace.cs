@@ -1,0 +1,187 @@
+using FlowCalc.Networks;
+using MathNet.Numerics.RootFinding;
+
+namespace FlowCalc.Discharge;
+
+/// <summary>Writes a discharge down while it runs: samples, times asked for, peaks, and the books of mass.</summary>
+internal sealed class DischargeTrace
+{
+    // Beyond, every second sample goes: what is kept does not grow with the length of the discharge.
+    const int MostSamples = 512;
+
+    readonly DischargeProblem problem;
+    readonly LineGeometry geometry;
+    readonly LineState line;
+    readonly StateVector vector;
+    readonly double charge;
+    readonly double[] thresholds;
+    readonly double[] velocityChange;
+    readonly double[] before;
+    readonly List<DischargeSample> samples = [];
+    int next;
+    double startPressure;
+    double startVolume;
+    double massDefect;
+    double peakNozzleFlow;
+
+    /// <summary>Starts the record of a problem.</summary>
+    public DischargeTrace(DischargeProblem problem, LineGeometry geometry, LineState line, StateVector vector)
+    {
+        (this.problem, this.geometry, this.line, this.vector) = (problem, geometry, line, vector);
+        charge = problem.Liquid.ReferenceDensity * problem.LiquidVolume * problem.Count;
+        thresholds = new double[problem.Thresholds.Length];
+        Array.Fill(thresholds, double.NaN);
+        velocityChange = new double[problem.Network.Nozzles.Length];
+        before = new double[problem.Network.Count];
+    }
+
+    /// <summary>When the dip tube uncovered, s; NaN before.</summary>
+    public double LiquidEnd { get; private set; } = double.NaN;
+
+    /// <summary>Greatest flow out of the bottles so far, kg/s.</summary>
+    public double PeakFlow { get; private set; }
+
+    /// <summary>Exponent of the cushion until its liquid ended.</summary>
+    double exponent = double.NaN;
+
+    /// <summary>The dip tube has uncovered.</summary>
+    /// <param name="time">Now, s.</param>
+    /// <param name="isBlind">True where it never was covered.</param>
+    public void Uncover(double time, bool isBlind) => (LiquidEnd, IsBlind) = (time, isBlind);
+
+    bool IsBlind { get; set; }
+
+    /// <summary>Writes an instant down.</summary>
+    /// <param name="time">Now, s.</param>
+    /// <param name="y">State.</param>
+    /// <param name="rates">The right-hand side, last called for this instant.</param>
+    /// <param name="rate">Its rates.</param>
+    public void Add(double time, Span<double> y, DischargeRates rates, ReadOnlySpan<double> rate)
+    {
+        PeakFlow = Math.Max(PeakFlow, rates.LiquidFlow);
+        var pressure = rates.BottlePressure;
+        if (samples.Count == 0) (startPressure, startVolume) = (pressure, y[StateVector.GasVolume]);
+        if (double.IsNaN(LiquidEnd) || time == LiquidEnd) exponent = Exponent(pressure, y[StateVector.GasVolume]);
+        if (samples.Count >= MostSamples) Thin();
+        var delivered = vector.DeliveredOf(y).ToArray();
+        var flow = rate.Slice(StateVector.Delivered, delivered.Length).ToArray();
+        var pressures = new double[flow.Length];
+        double total = 0;
+        for (var i = 0; i < flow.Length; i++)
+        {
+            total += flow[i];
+            pressures[i] = PressureAt(i, flow[i], pressure);
+        }
+        peakNozzleFlow = Math.Max(peakNozzleFlow, total);
+        var density = problem.Liquid.ReferenceDensity;
+        var bottle = density * problem.Count * BottleVolume(y);
+        massDefect = Math.Max(massDefect, Math.Abs(charge - bottle - density * LineVolume(y) - Sum(delivered)) / charge);
+        samples.Add(new(time, pressure, y[StateVector.GasTemperature], bottle, flow, pressures, delivered));
+    }
+
+    /// <summary>Keeps the flows of a phase that ends.</summary>
+    /// <param name="tree">What is wetted in it.</param>
+    public void Leave(WettedTree tree)
+    {
+        Array.Clear(before);
+        for (var k = 0; k < tree.Runs.Length; k++)
+            if (tree.Runs[k] >= 0) before[tree.Runs[k]] = tree.State.Flow[k];
+    }
+
+    /// <summary>Books how much slower the liquid becomes that has just met a nozzle.</summary>
+    /// <param name="met">Runs that it fills; emptied.</param>
+    /// <param name="tree">What is wetted now, solved.</param>
+    public void Meet(List<int> met, WettedTree tree)
+    {
+        foreach (var run in met)
+        {
+            var slower = before[run] - tree.State.Flow[Array.IndexOf(tree.Runs, run)];
+            velocityChange[geometry.NozzleOf[run]] = Math.Max(slower, 0) / (problem.Liquid.ReferenceDensity * problem.Area[run]);
+        }
+        met.Clear();
+    }
+
+    /// <summary>Looks through the part of a step that is kept for the masses asked for.</summary>
+    public void Pass(DormandPrince stepper, double time, double step, double part)
+    {
+        while (next < thresholds.Length && Past(stepper, part) >= 0)
+        {
+            var at = Past(stepper, 0) >= 0 ? 0 : Brent.FindRoot(x => Past(stepper, x), 0, part, 1e-13, 100);
+            thresholds[next++] = time + at * step;
+        }
+    }
+
+    /// <summary>Closes the record.</summary>
+    public DischargeCourse Close(double time, Span<double> y, StopReason reason, LineEvents events, int steps)
+    {
+        var density = problem.Liquid.ReferenceDensity;
+        return new DischargeCourse
+        {
+            LiquidEnd = IsBlind ? double.NaN : LiquidEnd,
+            End = time,
+            Reason = reason,
+            Thresholds = thresholds,
+            Arrival = events.Arrival,
+            NozzleLiquidEnd = events.LiquidEnd,
+            Delivered = vector.DeliveredOf(y).ToArray(),
+            VelocityChange = velocityChange,
+            PeakNozzleFlow = peakNozzleFlow,
+            PeakFlow = PeakFlow,
+            LeftInBottle = density * problem.Count * BottleVolume(y),
+            LeftInTubes = density * LineVolume(y),
+            GasLeft = y[StateVector.GasMass],
+            MassDefect = massDefect,
+            EffectiveExponent = exponent,
+            Steps = steps,
+            Samples = [.. samples],
+        };
+    }
+
+    double Past(DormandPrince stepper, double part)
+    {
+        double sum = 0;
+        for (var i = 0; i < velocityChange.Length; i++) sum += stepper.At(StateVector.Delivered + i, part);
+        return sum - problem.Thresholds[next];
+    }
+
+    double PressureAt(int nozzle, double flow, double bottle)
+    {
+        var run = problem.Network.Nozzles[nozzle];
+        if (line.IsGas[run]) return Math.Min(bottle, problem.SetPressure);
+        var area = problem.Network.NozzleArea[nozzle];
+        return problem.Ambient + flow * flow * Resistance.OfArea(area) / problem.Liquid.ReferenceDensity;
+    }
+
+    // Of one bottle, without its dip tube.
+    double BottleVolume(Span<double> y) =>
+        IsBlind ? problem.LiquidVolume
+        : double.IsNaN(LiquidEnd) ? problem.BottleVolume - y[StateVector.GasVolume] - problem.Volume[0] / problem.Count
+        : problem.VolumeLeft;
+
+    double LineVolume(Span<double> y)
+    {
+        var heads = vector.HeadsOf(y);
+        var tails = vector.TailsOf(y);
+        double sum = 0;
+        for (var j = 0; j < heads.Length; j++)
+            sum += problem.Volume[j] * (heads[j] - tails[j] * (1 - problem.Film));
+        return sum;
+    }
+
+    double Exponent(double pressure, double volume) =>
+        volume > startVolume ? Math.Log(startPressure / pressure) / Math.Log(volume / startVolume) : double.NaN;
+
+    void Thin()
+    {
+        var kept = 1;
+        for (var i = 2; i < samples.Count; i += 2) samples[kept++] = samples[i];
+        samples.RemoveRange(kept, samples.Count - kept);
+    }
+
+    static double Sum(double[] values)
+    {
+        double sum = 0;
+        foreach (var value in values) sum += value;
+        return sum;
+    }
+}
