@@ -36,6 +36,12 @@ internal sealed record DischargeCourse
     /// <summary>Greatest flow out of the bottles, kg/s.</summary>
     public double PeakFlow { get; init; }
 
+    /// <summary>Flow of each run when the flow out of the nozzles was greatest, kg/s, in solve order.</summary>
+    public double[] PeakRunFlow { get; init; } = [];
+
+    /// <summary>Absolute pressure in the bottle then, Pa.</summary>
+    public double PeakDrive { get; init; }
+
     /// <summary>Liquid left in the bottles, kg; that in their dip tubes counts as in tubes.</summary>
     public double LeftInBottle { get; init; }
 

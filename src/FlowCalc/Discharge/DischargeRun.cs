@@ -147,6 +147,7 @@ internal sealed class DischargeRun
             }
             var part = search.First(crossings, stepper, time, step);
             trace.Pass(stepper, time, step, part);
+            trace.AddWithin(stepper, time, part);
             if (part < 1)
             {
                 stepper.At(part, y);

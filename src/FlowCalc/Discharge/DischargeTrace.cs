@@ -9,6 +9,10 @@ internal sealed class DischargeTrace
     // Beyond, every second sample goes: what is kept does not grow with the length of the discharge.
     const int MostSamples = 512;
 
+    // Distance of instants within a step, as a part of the time that has passed, and the most of them in one step.
+    const double Spacing = 0.05;
+    const int MostPieces = 6;
+
     readonly DischargeProblem problem;
     readonly LineGeometry geometry;
     readonly LineState line;
@@ -17,12 +21,16 @@ internal sealed class DischargeTrace
     readonly double[] thresholds;
     readonly double[] velocityChange;
     readonly double[] before;
+    readonly double[] peakRunFlow;
     readonly List<DischargeSample> samples = [];
     int next;
     double startPressure;
     double startVolume;
     double massDefect;
     double peakNozzleFlow;
+    double peakDrive;
+    double exponent = double.NaN;
+    bool isBlind;
 
     /// <summary>Starts the record of a problem.</summary>
     public DischargeTrace(DischargeProblem problem, LineGeometry geometry, LineState line, StateVector vector)
@@ -33,6 +41,7 @@ internal sealed class DischargeTrace
         Array.Fill(thresholds, double.NaN);
         velocityChange = new double[problem.Network.Nozzles.Length];
         before = new double[problem.Network.Count];
+        peakRunFlow = new double[problem.Network.Count];
     }
 
     /// <summary>When the dip tube uncovered, s; NaN before.</summary>
@@ -41,15 +50,10 @@ internal sealed class DischargeTrace
     /// <summary>Greatest flow out of the bottles so far, kg/s.</summary>
     public double PeakFlow { get; private set; }
 
-    /// <summary>Exponent of the cushion until its liquid ended.</summary>
-    double exponent = double.NaN;
-
     /// <summary>The dip tube has uncovered.</summary>
     /// <param name="time">Now, s.</param>
     /// <param name="isBlind">True where it never was covered.</param>
-    public void Uncover(double time, bool isBlind) => (LiquidEnd, IsBlind) = (time, isBlind);
-
-    bool IsBlind { get; set; }
+    public void Uncover(double time, bool isBlind) => (LiquidEnd, this.isBlind) = (time, isBlind);
 
     /// <summary>Writes an instant down.</summary>
     /// <param name="time">Now, s.</param>
@@ -62,21 +66,48 @@ internal sealed class DischargeTrace
         var pressure = rates.BottlePressure;
         if (samples.Count == 0) (startPressure, startVolume) = (pressure, y[StateVector.GasVolume]);
         if (double.IsNaN(LiquidEnd) || time == LiquidEnd) exponent = Exponent(pressure, y[StateVector.GasVolume]);
-        if (samples.Count >= MostSamples) Thin();
-        var delivered = vector.DeliveredOf(y).ToArray();
-        var flow = rate.Slice(StateVector.Delivered, delivered.Length).ToArray();
-        var pressures = new double[flow.Length];
-        double total = 0;
-        for (var i = 0; i < flow.Length; i++)
-        {
-            total += flow[i];
-            pressures[i] = PressureAt(i, flow[i], pressure);
-        }
-        peakNozzleFlow = Math.Max(peakNozzleFlow, total);
         var density = problem.Liquid.ReferenceDensity;
-        var bottle = density * problem.Count * BottleVolume(y);
-        massDefect = Math.Max(massDefect, Math.Abs(charge - bottle - density * LineVolume(y) - Sum(delivered)) / charge);
-        samples.Add(new(time, pressure, y[StateVector.GasTemperature], bottle, flow, pressures, delivered));
+        var delivered = vector.DeliveredOf(y).ToArray();
+        massDefect = Math.Max(massDefect, Math.Abs(charge - density * (problem.Count * BottleVolume(y[StateVector.GasVolume]) + LineVolume(y)) - Sum(delivered)) / charge);
+        var flow = rate.Slice(StateVector.Delivered, delivered.Length).ToArray();
+        var total = Sum(flow);
+        if (total > peakNozzleFlow)
+        {
+            (peakNozzleFlow, peakDrive) = (total, pressure);
+            Array.Clear(peakRunFlow);
+            for (var k = 0; k < rates.Tree.Runs.Length; k++)
+                if (rates.Tree.Runs[k] >= 0) peakRunFlow[rates.Tree.Runs[k]] = rates.Tree.State.Flow[k];
+        }
+        Keep(time, pressure, y[StateVector.GasTemperature], y[StateVector.GasVolume], flow, delivered);
+    }
+
+    /// <summary>Writes down instants within the last step, so that the curves through them are smooth, and its end where a jump follows.</summary>
+    /// <param name="stepper">The step.</param>
+    /// <param name="time">Time at its start, s.</param>
+    /// <param name="part">Part of it that is kept; below 1 where a jump follows.</param>
+    public void AddWithin(DormandPrince stepper, double time, double part)
+    {
+        var kept = part * stepper.Size;
+        var pieces = (int)Math.Clamp(Math.Ceiling(kept / (Spacing * (time + kept))), 1, MostPieces);
+        for (var i = 1; i <= pieces; i++)
+        {
+            if (i == pieces && part >= 1) break;
+            var at = part * i / pieces;
+            double[] flow = new double[velocityChange.Length], delivered = new double[velocityChange.Length];
+            for (var n = 0; n < flow.Length; n++)
+                (flow[n], delivered[n]) = (Math.Max(stepper.RateAt(StateVector.Delivered + n, at), 0), stepper.At(StateVector.Delivered + n, at));
+            var (volume, temperature) = (stepper.At(StateVector.GasVolume, at), stepper.At(StateVector.GasTemperature, at));
+            var pressure = problem.Cushion.At(temperature, stepper.At(StateVector.GasMass, at) / volume).Pressure;
+            Keep(time + at * stepper.Size, pressure, temperature, volume, flow, delivered);
+        }
+    }
+
+    void Keep(double time, double pressure, double temperature, double gasVolume, double[] flow, double[] delivered)
+    {
+        if (samples.Count >= MostSamples) Thin();
+        var pressures = new double[flow.Length];
+        for (var i = 0; i < flow.Length; i++) pressures[i] = PressureAt(i, flow[i], pressure);
+        samples.Add(new(time, pressure, temperature, problem.Liquid.ReferenceDensity * problem.Count * BottleVolume(gasVolume), flow, pressures, delivered));
     }
 
     /// <summary>Keeps the flows of a phase that ends.</summary>
@@ -117,7 +148,7 @@ internal sealed class DischargeTrace
         var density = problem.Liquid.ReferenceDensity;
         return new DischargeCourse
         {
-            LiquidEnd = IsBlind ? double.NaN : LiquidEnd,
+            LiquidEnd = isBlind ? double.NaN : LiquidEnd,
             End = time,
             Reason = reason,
             Thresholds = thresholds,
@@ -127,7 +158,9 @@ internal sealed class DischargeTrace
             VelocityChange = velocityChange,
             PeakNozzleFlow = peakNozzleFlow,
             PeakFlow = PeakFlow,
-            LeftInBottle = density * problem.Count * BottleVolume(y),
+            PeakRunFlow = peakRunFlow,
+            PeakDrive = peakDrive,
+            LeftInBottle = density * problem.Count * BottleVolume(y[StateVector.GasVolume]),
             LeftInTubes = density * LineVolume(y),
             GasLeft = y[StateVector.GasMass],
             MassDefect = massDefect,
@@ -153,9 +186,9 @@ internal sealed class DischargeTrace
     }
 
     // Of one bottle, without its dip tube.
-    double BottleVolume(Span<double> y) =>
-        IsBlind ? problem.LiquidVolume
-        : double.IsNaN(LiquidEnd) ? problem.BottleVolume - y[StateVector.GasVolume] - problem.Volume[0] / problem.Count
+    double BottleVolume(double gasVolume) =>
+        isBlind ? problem.LiquidVolume
+        : double.IsNaN(LiquidEnd) ? problem.BottleVolume - gasVolume - problem.Volume[0] / problem.Count
         : problem.VolumeLeft;
 
     double LineVolume(Span<double> y)

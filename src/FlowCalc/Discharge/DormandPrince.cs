@@ -91,12 +91,22 @@ internal sealed class DormandPrince(int length)
     /// <param name="part">Part of the step, 0 to 1.</param>
     public double At(int entry, double part)
     {
-        var whole = trial[entry] - start[entry];
-        var first = Size * k[0][entry] - whole;
-        double dense = 0;
-        for (var s = 0; s < k.Length; s++) dense += Dense[s] * k[s][entry];
+        var (whole, first, second, dense) = Polynomial(entry);
         var rest = 1 - part;
-        return start[entry] + part * (whole + rest * (first + part * (whole - Size * k[^1][entry] - first + rest * Size * dense)));
+        return start[entry] + part * (whole + rest * (first + part * (second + rest * dense)));
+    }
+
+    /// <summary>Rate of one entry within the last step, which must not have been taken yet.</summary>
+    /// <param name="entry">Which.</param>
+    /// <param name="part">Part of the step, 0 to 1.</param>
+    public double RateAt(int entry, double part)
+    {
+        var (whole, first, second, dense) = Polynomial(entry);
+        var rest = 1 - part;
+        var inner = second + rest * dense;
+        var middle = first + part * inner;
+        var outer = whole + rest * middle;
+        return (outer + part * (rest * (inner - part * dense) - middle)) / Size;
     }
 
     /// <summary>The whole state within the last step.</summary>
@@ -105,6 +115,15 @@ internal sealed class DormandPrince(int length)
     public void At(double part, Span<double> y)
     {
         for (var i = 0; i < length; i++) y[i] = At(i, part);
+    }
+
+    (double Whole, double First, double Second, double Dense) Polynomial(int entry)
+    {
+        var whole = trial[entry] - start[entry];
+        var first = Size * k[0][entry] - whole;
+        double dense = 0;
+        for (var s = 0; s < k.Length; s++) dense += Dense[s] * k[s][entry];
+        return (whole, first, whole - Size * k[^1][entry] - first, Size * dense);
     }
 
     static void Add(double[] y, double factor, double[] rates)

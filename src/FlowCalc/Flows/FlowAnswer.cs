@@ -44,6 +44,7 @@ internal static class FlowAnswer
         var pressures = new Pressure[layout.Points.Length];
         var runs = new RunFlow[layout.Runs.Length];
         var nozzles = new NozzleFlow?[layout.Points.Length];
+        var shares = new double[layout.Points.Length];
         double worst = report.PressureResidual;
         for (var j = 0; j < parts.Length; j++)
         {
@@ -58,10 +59,11 @@ internal static class FlowAnswer
                 var above = path.Pressure(state.Potential[network.Parent[j]]);
                 runs[compiled.Runs[j]] = Run(network.Tubes, j, flow[j], path, above - parts[j].Tees - parts[j].BoreChanges, pressure, parts[j]);
             }
-            if (layout.Points[compiled.Points[j]] is Nozzle)
-                nozzles[compiled.Points[j]] = new(compiled.Points[j], Pressure.FromPascals(pressure), MassFlow.FromKilogramsPerSecond(flow[j]),
-                    VolumeFlow.FromCubicMetersPerSecond(flow[j] / path.ReferenceDensity), total > 0 ? flow[j] / total : 0, wanted[compiled.Points[j]],
-                    fromSupply[j].ToBreakdown());
+            if (layout.Points[compiled.Points[j]] is not Nozzle) continue;
+            var point = compiled.Points[j];
+            shares[point] = total > 0 ? flow[j] / total : 0;
+            nozzles[point] = new(point, Pressure.FromPascals(pressure), MassFlow.FromKilogramsPerSecond(flow[j]),
+                VolumeFlow.FromCubicMetersPerSecond(flow[j] / path.ReferenceDensity), shares[point], wanted[point], fromSupply[j].ToBreakdown());
         }
 
         var supply = new SupplyFlow(Pressure.FromPascals(reservoir), pressures[compiled.Points[0]], MassFlow.FromKilogramsPerSecond(total),
@@ -73,7 +75,7 @@ internal static class FlowAnswer
             inOrder,
             ImmutableCollectionsMarshal.AsImmutableArray(runs),
             ImmutableCollectionsMarshal.AsImmutableArray(pressures),
-            Zones(layout, inOrder),
+            ZoneShare.Of(layout, shares, wanted),
             FlowAssumptions.Of(layout));
     }
 
@@ -90,15 +92,5 @@ internal static class FlowAnswer
             Pressure.FromPascals(pressureIn),
             Pressure.FromPascals(pressureOut),
             parts.ToBreakdown());
-    }
-
-    static ImmutableArray<ZoneShare> Zones(Layout layout, ImmutableArray<NozzleFlow> nozzles)
-    {
-        var sums = new Dictionary<string, (double Share, double Wanted)>(layout.Zones.Length);
-        foreach (var zone in layout.Zones) sums[zone.Id] = default;
-        foreach (var nozzle in nozzles)
-            if (((Nozzle)layout.Points[nozzle.Point]).Zone is { } zone && sums.TryGetValue(zone, out var sum))
-                sums[zone] = (sum.Share + nozzle.Share, sum.Wanted + nozzle.WantedShare);
-        return [.. layout.Zones.Select(zone => new ZoneShare(zone.Id, sums[zone.Id].Share, zone.Share ?? sums[zone.Id].Wanted))];
     }
 }

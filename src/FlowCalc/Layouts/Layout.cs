@@ -52,4 +52,7 @@ public sealed record Layout
 
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];
+
+    /// <summary>Part of a swept tube's volume that stays as a film on its wall, 0 to 0.5.</summary>
+    public double Film { get; init; } = 0.1;
 }

@@ -38,4 +38,21 @@ internal sealed class Network
 
     /// <summary>True where any point lies higher or lower than the one before it: only then can a nozzle stay dry.</summary>
     public required bool HasRise { get; init; }
+
+    /// <summary>The same tree in another attitude.</summary>
+    /// <param name="rise">Height of each point over the point that feeds it, m.</param>
+    public Network WithRise(double[] rise) => new()
+    {
+        Count = Count,
+        Parent = Parent,
+        Tubes = Tubes,
+        Throats = Throats,
+        Constant = Constant,
+        Rise = rise,
+        Bends = Bends,
+        Tees = Tees,
+        Nozzles = Nozzles,
+        NozzleArea = NozzleArea,
+        HasRise = Array.Exists(rise, z => z != 0),
+    };
 }

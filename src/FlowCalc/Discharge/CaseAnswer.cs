@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using FlowCalc.Bottles;
+using FlowCalc.Flows;
+using FlowCalc.Layouts;
+using UnitsNet;
+
+namespace FlowCalc.Discharge;
+
+/// <summary>Follows a case and writes its numbers with units, in the document's order.</summary>
+internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, Requirement? requirement, CancellationToken cancellation)
+{
+    readonly double[] wanted = WantedShares.Of(layout);
+    readonly int[] order = NozzleOrder(line);
+
+    /// <summary>One case.</summary>
+    /// <param name="temperature">Temperature of bottle and contents.</param>
+    /// <param name="attitude">Attitude.</param>
+    /// <param name="place">The bottle in it.</param>
+    public DischargeCase Of(Temperature temperature, Attitude attitude, BottlePlace place)
+    {
+        var conditions = CaseConditions.Of(layout, bottle, CushionGases.Of(bottle.CushionGas).Gas, temperature.Kelvins);
+        var answer = new DischargeCase
+        {
+            Temperature = temperature,
+            Attitude = attitude,
+            Failure = conditions.Failure,
+            StartPressure = double.IsNaN(conditions.Pressure) ? null : Pressure.FromPascals(conditions.Pressure),
+            LiquidPart = conditions.LiquidPart,
+        };
+        if (conditions.Failure is not null) return answer;
+
+        var choice = new ModelChoice(1, layout.Film);
+        var (thresholds, usual, required) = Thresholds();
+        var problem = CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, choice, thresholds);
+        var course = DischargeRun.Of(problem, cancellation);
+        if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
+        var band = BandOfCase.Of(
+            course, change => DischargeRun.Of(CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, change, thresholds) with { Tolerance = 1e-5 }, cancellation),
+            choice, bottle.CushionHeat, order, usual, required);
+        var nozzles = Nozzles(problem, course);
+        return answer with
+        {
+            Time95 = At(course.Thresholds[usual]),
+            RequiredTime = required < 0 ? null : At(course.Thresholds[required]),
+            LiquidEnd = At(course.LiquidEnd),
+            End = Duration.FromSeconds(course.End),
+            Reason = course.Reason,
+            PeakMassFlow = MassFlow.FromKilogramsPerSecond(course.PeakNozzleFlow),
+            PeakPressure = Pressure.FromPascals(conditions.Pressure),
+            LeftInBottle = Mass.FromKilograms(course.LeftInBottle),
+            LeftInTubes = Mass.FromKilograms(course.LeftInTubes),
+            OutOfReach = Math.Min(problem.VolumeLeft / problem.LiquidVolume, 1),
+            CushionExponent = double.IsNaN(course.EffectiveExponent) ? null : course.EffectiveExponent,
+            Nozzles = nozzles,
+            Zones = Zones(nozzles),
+            Band = band,
+            QuasiSteady = TimeScales.Of(problem, line, course),
+            Series = SeriesOfCase.Of(course, line.Compiled, order),
+            Steps = course.Steps,
+            MassDefect = course.MassDefect,
+        };
+    }
+
+    ImmutableArray<NozzleDischarge> Nozzles(DischargeProblem problem, DischargeCourse course)
+    {
+        double total = 0;
+        foreach (var mass in course.Delivered) total += mass;
+        var nozzles = ImmutableArray.CreateBuilder<NozzleDischarge>(order.Length);
+        foreach (var i in order)
+        {
+            var run = problem.Network.Nozzles[i];
+            var (least, greatest, peak) = NozzleCourse.Extremes(course, i);
+            nozzles.Add(new(
+                line.Compiled.Points[run], At(course.Arrival[i]), Mass.FromKilograms(course.Delivered[i]), total > 0 ? course.Delivered[i] / total : 0,
+                wanted[line.Compiled.Points[run]], At(NozzleCourse.TimeOf(course, i, LayoutDischarge.UsualPart)), At(course.NozzleLiquidEnd[i]),
+                MassFlow.FromKilogramsPerSecond(peak), PressureOf(least), PressureOf(greatest),
+                double.IsNaN(course.Arrival[i]) ? null : LineSurge.Of(layout.Runs[line.Compiled.Runs[run]].Tube, problem.Liquid.ReferenceDensity, course.VelocityChange[i])));
+        }
+        return nozzles.MoveToImmutable();
+    }
+
+    ImmutableArray<ZoneShare> Zones(ImmutableArray<NozzleDischarge> nozzles)
+    {
+        var shares = new double[layout.Points.Length];
+        foreach (var nozzle in nozzles) shares[nozzle.Point] = nozzle.Share;
+        return ZoneShare.Of(layout, shares, wanted);
+    }
+
+    (double[] Masses, int Usual, int Required) Thresholds()
+    {
+        var contents = bottle.Fill.Kilograms * bottle.Count;
+        var usual = LayoutDischarge.UsualPart * contents;
+        if (requirement is null) return ([usual], 0, -1);
+        var asked = requirement.Part * (requirement.OfContents ? contents : requirement.Quantity!.Value.Kilograms);
+        if (asked == usual) return ([usual], 0, 0);
+        return asked < usual ? ([asked, usual], 1, 0) : ([usual, asked], 0, 1);
+    }
+
+    // A document's order of nozzles is that of its points.
+    static int[] NozzleOrder(SolvedLine line)
+    {
+        var nozzles = line.Compiled.Network.Nozzles;
+        var points = Array.ConvertAll(nozzles, run => line.Compiled.Points[run]);
+        var order = new int[nozzles.Length];
+        for (var i = 0; i < order.Length; i++) order[i] = i;
+        Array.Sort(points, order);
+        return order;
+    }
+
+    static Duration? At(double seconds) => double.IsNaN(seconds) ? null : Duration.FromSeconds(seconds);
+
+    static Pressure? PressureOf(double pascals) => double.IsNaN(pascals) ? null : Pressure.FromPascals(pascals);
+}

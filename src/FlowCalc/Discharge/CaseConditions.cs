@@ -1,0 +1,57 @@
+using FlowCalc.Agents;
+using FlowCalc.Bottles;
+using FlowCalc.Layouts;
+
+namespace FlowCalc.Discharge;
+
+/// <summary>Liquid and cushion at the start of a case, or why there is nothing to start from.</summary>
+/// <param name="Density">Of the liquid, kg/m³; NaN where it is not known.</param>
+/// <param name="Viscosity">Of the liquid, Pa·s.</param>
+/// <param name="VapourPressure">Of the liquid, Pa.</param>
+/// <param name="LiquidPart">Part of the bottle that the liquid fills, 0 to 1 and over.</param>
+/// <param name="Pressure">Absolute pressure in the bottle, Pa; NaN where it is not known.</param>
+/// <param name="GasDensity">Of the cushion, kg/m³.</param>
+/// <param name="Failure">Why the case has no discharge; null where it has one.</param>
+internal readonly record struct CaseConditions(
+    double Density, double Viscosity, double VapourPressure, double LiquidPart, double Pressure, double GasDensity, DischargeFailure? Failure)
+{
+    /// <summary>The conditions of a layout's bottle.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="bottle">Its bottle.</param>
+    /// <param name="gas">The gas of its cushion.</param>
+    /// <param name="temperature">Temperature of bottle and contents, K.</param>
+    public static CaseConditions Of(Layout layout, Bottle bottle, IGas gas, double temperature)
+    {
+        var agent = layout.Agent;
+        if (agent.FreezingPoint is { } freezing && temperature < freezing)
+            return Without(DischargeFailureKind.BelowFreezing, $"{Celsius(temperature)} is below the agent's freezing point, {Celsius(freezing)}: it is ice, or turning to ice, and does not flow.");
+        if (!agent.Covers(temperature))
+            return Without(DischargeFailureKind.OutsideData,
+                $"{Celsius(temperature)} is outside the data of {agent.Title}, {Celsius(agent.LowestTemperature)} to {Celsius(agent.HighestTemperature)}: nothing is extrapolated.");
+        var (density, vapour) = (agent.Density(temperature), agent.VapourPressure(temperature));
+        var part = BottlePressure.LiquidPart(bottle, agent, temperature);
+        var known = new CaseConditions(density, agent.Viscosity(temperature), vapour, part, double.NaN, double.NaN, null);
+        if (vapour >= layout.AmbientPressure.Pascals)
+            return known.Failed(DischargeFailureKind.Boiling, $"At {Celsius(temperature)} the liquid boils at the surroundings' pressure: flow with vapour in it is not answered for this agent.");
+        if (part >= 1)
+            return known.Failed(DischargeFailureKind.LiquidFull, $"At {Celsius(temperature)} the liquid alone fills the bottle: no cushion is left to drive it, and its pressure is not known.");
+        if (!BottlePressure.TryAt(bottle, agent, temperature, out var pressure))
+            return known.Failed(DischargeFailureKind.LiquidFull, "The liquid fills the whole bottle when it is charged: no cushion is left.");
+        known = known with { Pressure = pressure, GasDensity = GasDensity_(bottle, agent, gas, temperature, pressure - vapour) };
+        if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
+            return known.Failed(DischargeFailureKind.NoPressure, $"At {Celsius(temperature)} the pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
+        return pressure > layout.AmbientPressure.Pascals
+            ? known
+            : known.Failed(DischargeFailureKind.NoPressure, $"At {Celsius(temperature)} the pressure in the bottle is not above the surroundings': nothing flows.");
+    }
+
+    CaseConditions Failed(DischargeFailureKind kind, string message) => this with { Failure = new(kind, message) };
+
+    static CaseConditions Without(DischargeFailureKind kind, string message) =>
+        new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, new(kind, message));
+
+    static double GasDensity_(Bottle bottle, LiquidAgent agent, IGas gas, double temperature, double pressure) =>
+        pressure / (gas.GasConstant * temperature) + 0 * bottle.Count * agent.Density(temperature);
+
+    static string Celsius(double kelvins) => FormattableString.Invariant($"{kelvins - 273.15:0.##} °C");
+}

@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using FlowCalc.Bottles;
+using FlowCalc.Layouts;
+
+namespace FlowCalc.Discharge;
+
+/// <summary>What a discharge takes for granted beside what the reader filled in.</summary>
+internal static class DischargeAssumptions
+{
+    /// <summary>The layout's assumptions, then those of the cases and of the model.</summary>
+    public static ImmutableArray<Assumption> Of(Layout layout, Bottle bottle, CaseList cases, BottlePlace[] places)
+    {
+        const string at = "/supply/bottle";
+        var list = layout.Assumptions.ToBuilder();
+        list.AddRange(cases.Assumptions);
+        list.AddRange(places.SelectMany(place => place.Assumptions).Distinct());
+        list.Add(new(at, $"pressure before the valve opens: {BottlePressure.Statement}", "property data of the gas"));
+        if (bottle.CushionHeat == CushionHeat.Wall)
+        {
+            var shell = double.IsFinite(BottleShell.HeatCapacity(bottle.Wall, 1)) ? "the shell cools as one" : "the shell keeps its temperature, since wall or metal are not known";
+            list.Add(new($"{at}/cushionHeat", $"heat from the dry wall and the liquid's surface by free convection, Nu = 0.13 Ra^(1/3); {shell}", "McAdams 1954, from memory; uncertain by a factor of 1.5 either way"));
+        }
+        list.Add(new("/model/film", FormattableString.Invariant($"{100 * layout.Film:0.##} % of the volume of swept tubes stays on their walls"), "common practice, no source"));
+        list.Add(new("/runs", "lines start empty; fronts are sharp; the flow is steady at each instant; air ahead leaves through the nozzles", "one-dimensional filling, see quasiSteady"));
+        list.Add(new("/runs", "gas behind the liquid flows without loss, so that the blow-off after the liquid is the shortest", "simplification"));
+        if (bottle.OpeningTime.Seconds > 0)
+            list.Add(new($"{at}/openingTime", bottle.Outlet?.ValveKv is null ? "the valve's area grows evenly to the bore that it stands in" : "the valve's area grows evenly to that of its flow coefficient", "common practice, no source"));
+        if (layout.Runs.Any(run => run.Route is null) && cases.Attitudes.Any(attitude => attitude.Gravity.X != 0 || attitude.Gravity.Y != 0))
+            list.Add(new("/runs", "runs without places count no sideways offset in attitudes that ask for one", "the document gives no places for them"));
+        return list.ToImmutable();
+    }
+}

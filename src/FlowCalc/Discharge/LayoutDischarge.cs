@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using FlowCalc.Bottles;
+using FlowCalc.Layouts;
+using UnitsNet;
+
+namespace FlowCalc.Discharge;
+
+/// <summary>The discharge of a layout whose supply is a bottle of liquid, from the opening valve to the empty bottle.</summary>
+public static class LayoutDischarge
+{
+    /// <summary>Part of the contents whose time is always told.</summary>
+    public const double UsualPart = 0.95;
+
+    /// <summary>Follows every case.</summary>
+    /// <param name="layout">A checked layout.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>One entry a case; a case that has no discharge says why and does not keep the others from theirs.</returns>
+    /// <exception cref="ArgumentException">The layout's supply is not a bottle.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static DischargeResult Solve(Layout layout, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(layout);
+        if (layout.Supply is not BottleSupply { Bottle: var bottle }) throw new ArgumentException("A discharge needs a bottle; a supply held at a pressure has no end.", nameof(layout));
+        var list = CaseList.Of(layout);
+        var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application);
+        var line = SolvedLine.Of(layout, bottle);
+        var places = list.Attitudes.Select(attitude => BottlePlace.Of(bottle, attitude.Gravity)).ToArray();
+        var answers = new CaseAnswer(layout, bottle, line, requirement, cancellationToken);
+        var cases = ImmutableArray.CreateBuilder<DischargeCase>(list.Temperatures.Length * places.Length);
+        foreach (var temperature in list.Temperatures)
+            for (var i = 0; i < places.Length; i++)
+                cases.Add(answers.Of(Temperature.FromKelvins(temperature), list.Attitudes[i], places[i]));
+        return new(cases.DrainToImmutable(), requirement, layout.Requirement is not null, DischargeAssumptions.Of(layout, bottle, list, places));
+    }
+}
