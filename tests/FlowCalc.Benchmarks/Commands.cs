@@ -15,7 +15,14 @@ internal static class Commands
             case ["quick", .. var asked]:
                 int[] sizes = asked.Length > 0 ? [.. asked.Select(text => int.Parse(text, CultureInfo.InvariantCulture))] : Sizes;
                 QuickFigures.Print(sizes);
+                DischargeFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
+                return 0;
+            case ["discharge"]:
+                DischargeFigures.Print();
+                return 0;
+            case ["loop"]:
+                DischargeFigures.Loop();
                 return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
@@ -24,7 +31,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

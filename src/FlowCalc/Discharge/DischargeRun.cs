@@ -8,6 +8,8 @@ internal sealed class DischargeRun
     // Of the greatest flow: where less liquid moves and no gas leaves, what little comes is added in closed form.
     const double AllButStopped = 1e-3;
 
+    const double MostOfFront = 100;
+
     // A step that shuts air in to within this of the greatest flow has settled its front.
     const double Held = 1e-5;
 
@@ -74,7 +76,9 @@ internal sealed class DischargeRun
     void SetScale()
     {
         var tolerance = problem.Tolerance;
-        Array.Fill(scale, tolerance);
+        // A front counts by the liquid behind it, so that one in a small run may err by more of its run.
+        for (var j = 0; j < problem.Volume.Length; j++)
+            scale[vector.Heads + j] = scale[vector.Tails + j] = tolerance * Math.Clamp(problem.LiquidVolume * problem.Count / problem.Volume[j], 1, MostOfFront);
         scale[StateVector.GasVolume] = tolerance * y[StateVector.GasVolume];
         scale[StateVector.GasTemperature] = scale[StateVector.WallTemperature] = tolerance * problem.Cushion.Temperature;
         scale[StateVector.GasMass] = tolerance * y[StateVector.GasMass];

@@ -20,7 +20,8 @@ internal static class QuasiSteadySolver
     {
         cancellationToken.ThrowIfCancellationRequested();
         var reservoir = path.Potential(reservoirPressure);
-        if (!state.IsWarm || IsAnyClosed(state)) return Whole(state, path, reservoirPressure, cancellationToken);
+        if (IsAnyClosed(state)) return Whole(state, path, reservoirPressure, cancellationToken);
+        if (!state.IsWarm) SteadySolver.Restart(state, path, reservoir);
         for (var step = 0; step < MostSteps; step++)
         {
             LossSweep.Fill(state, path.Viscosity, path.ReferenceDensity);
@@ -29,6 +30,7 @@ internal static class QuasiSteadySolver
             if (double.IsNaN(change)) break;
             if (change > settled) continue;
             Balance.SumFlows(state);
+            state.IsWarm = true;
             return IsAnyDrawing(state) ? Whole(state, path, reservoirPressure, cancellationToken) : null;
         }
         state.IsWarm = false;

@@ -86,7 +86,12 @@ internal static class SteadySolver
         return null;
     }
 
-    static void Restart<TPath>(SteadyState state, TPath path, double reservoir) where TPath : struct, IExpansionPath
+    /// <summary>First flows of a solve without an earlier answer.</summary>
+    /// <typeparam name="TPath">Kind of fluid.</typeparam>
+    /// <param name="state">Network, and the flows to start from; overwritten.</param>
+    /// <param name="path">The fluid.</param>
+    /// <param name="reservoir">Potential of the reservoir, Pa.</param>
+    public static void Restart<TPath>(SteadyState state, TPath path, double reservoir) where TPath : struct, IExpansionPath
     {
         ColdStart.Fill(state, path.ReferenceDensity, reservoir, path.AmbientPotential);
         Array.Fill(state.Root, FrictionKernel.StartRoot);
