@@ -9,6 +9,9 @@ namespace FlowCalc.Discharge;
 /// <summary>Follows a case and writes its numbers with units, in the document's order.</summary>
 internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, Requirement? requirement, CancellationToken cancellation)
 {
+    // The band is a matter of per cents.
+    const double ToleranceOfBand = 1e-4;
+
     readonly double[] wanted = WantedShares.Of(layout);
     readonly int[] order = NozzleOrder(line);
 
@@ -35,7 +38,7 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, 
         var course = DischargeRun.Of(problem, cancellation);
         if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
         var band = BandOfCase.Of(
-            course, change => DischargeRun.Of(CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, change, thresholds) with { Tolerance = 1e-5 }, cancellation),
+            course, change => DischargeRun.Of(CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, change, thresholds) with { Tolerance = ToleranceOfBand, IsBrief = true }, cancellation),
             choice, bottle.CushionHeat, order, usual, required);
         var nozzles = Nozzles(problem, course);
         return answer with

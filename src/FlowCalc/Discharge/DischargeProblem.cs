@@ -71,4 +71,7 @@ internal sealed record DischargeProblem
 
     /// <summary>Masses out of all nozzles, kg, whose times are asked; rising.</summary>
     public double[] Thresholds { get; init; } = [];
+
+    /// <summary>Whether only times and masses are asked, and no curves.</summary>
+    public bool IsBrief { get; init; }
 }

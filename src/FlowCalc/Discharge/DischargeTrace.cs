@@ -24,7 +24,7 @@ internal sealed class DischargeTrace
     readonly double[] peakRunFlow;
     readonly List<DischargeSample> samples = [];
     int next;
-    double startPressure;
+    double startPressure = double.NaN;
     double startVolume;
     double massDefect;
     double peakNozzleFlow;
@@ -64,7 +64,7 @@ internal sealed class DischargeTrace
     {
         PeakFlow = Math.Max(PeakFlow, rates.LiquidFlow);
         var pressure = rates.BottlePressure;
-        if (samples.Count == 0) (startPressure, startVolume) = (pressure, y[StateVector.GasVolume]);
+        if (double.IsNaN(startPressure)) (startPressure, startVolume) = (pressure, y[StateVector.GasVolume]);
         if (double.IsNaN(LiquidEnd) || time == LiquidEnd) exponent = Exponent(pressure, y[StateVector.GasVolume]);
         var density = problem.Liquid.ReferenceDensity;
         var delivered = vector.DeliveredOf(y).ToArray();
@@ -78,7 +78,7 @@ internal sealed class DischargeTrace
             for (var k = 0; k < rates.Tree.Runs.Length; k++)
                 if (rates.Tree.Runs[k] >= 0) peakRunFlow[rates.Tree.Runs[k]] = rates.Tree.State.Flow[k];
         }
-        Keep(time, pressure, y[StateVector.GasTemperature], y[StateVector.GasVolume], flow, delivered);
+        if (!problem.IsBrief) Keep(time, pressure, y[StateVector.GasTemperature], y[StateVector.GasVolume], flow, delivered);
     }
 
     /// <summary>Writes down instants within the last step, so that the curves through them are smooth, and its end where a jump follows.</summary>
@@ -87,6 +87,7 @@ internal sealed class DischargeTrace
     /// <param name="part">Part of it that is kept; below 1 where a jump follows.</param>
     public void AddWithin(DormandPrince stepper, double time, double part)
     {
+        if (problem.IsBrief) return;
         var kept = part * stepper.Size;
         var pieces = (int)Math.Clamp(Math.Ceiling(kept / (Spacing * (time + kept))), 1, MostPieces);
         for (var i = 1; i <= pieces; i++)
