@@ -59,9 +59,8 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
         double first = 1;
         foreach (var crossing in crossings)
         {
-            if (crossing.Kind == CrossingKind.ValveOpen)
-                first = Math.Min(first, (problem.OpeningTime - time) / step);
-            else if (Past(crossing, time + step, stepper.End) > 0)
+            // A step ends where the valve is open.
+            if (crossing.Kind != CrossingKind.ValveOpen && Past(crossing, time + step, stepper.End) > 0)
                 first = Math.Min(first, Brent.FindRoot(part => Past(crossing, stepper, part), 0, 1, 1e-13, 100));
         }
         return first;

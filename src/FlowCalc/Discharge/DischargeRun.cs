@@ -143,6 +143,9 @@ internal sealed class DischargeRun
         {
             if (!(step > 1e-13 * Math.Max(time, 1e-3)))
                 return rates.Failure ?? "The discharge cannot be followed further: its steps became too small.";
+            // What the opening valve does to the flow has no slope at its end.
+            var isLanding = time < problem.OpeningTime && time + step >= problem.OpeningTime;
+            if (isLanding) step = problem.OpeningTime - time;
             var error = stepper.Try(rates.Fill, time, y, step, scale);
             if (!(error <= 1))
             {
@@ -160,7 +163,7 @@ internal sealed class DischargeRun
                 steps++;
                 return null;
             }
-            time += step;
+            time = isLanding ? problem.OpeningTime : time + step;
             stepper.End.CopyTo(y);
             stepper.Take();
             trace.Add(time, y, rates, stepper.StartRates);
@@ -189,7 +192,6 @@ internal sealed class DischargeRun
         trace.Leave(rates.Tree);
         vector.HeadsOf(y).CopyTo(line.Head);
         vector.TailsOf(y).CopyTo(line.Tail);
-        if (time >= problem.OpeningTime * (1 - 1e-12)) time = Math.Max(time, problem.OpeningTime);
         foreach (var crossing in crossings)
         {
             if (!search.HasCome(crossing, time, y)) continue;

@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using UnitsNet;
@@ -26,10 +26,13 @@ public static class LayoutDischarge
         var line = SolvedLine.Of(layout, bottle);
         var places = list.Attitudes.Select(attitude => BottlePlace.Of(bottle, attitude.Gravity)).ToArray();
         var answers = new CaseAnswer(layout, bottle, line, requirement, cancellationToken);
-        var cases = ImmutableArray.CreateBuilder<DischargeCase>(list.Temperatures.Length * places.Length);
-        foreach (var temperature in list.Temperatures)
-            for (var i = 0; i < places.Length; i++)
-                cases.Add(answers.Of(Temperature.FromKelvins(temperature), list.Attitudes[i], places[i]));
-        return new(cases.DrainToImmutable(), requirement, layout.Requirement is not null, DischargeAssumptions.Of(layout, bottle, list, places));
+        var cases = new DischargeCase[list.Temperatures.Length * places.Length];
+        // Cases know nothing of each other.
+        Parallel.For(0, cases.Length, new ParallelOptions { CancellationToken = cancellationToken }, at =>
+        {
+            var (temperature, attitude) = (at / places.Length, at % places.Length);
+            cases[at] = answers.Of(Temperature.FromKelvins(list.Temperatures[temperature]), list.Attitudes[attitude], places[attitude]);
+        });
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(cases), requirement, layout.Requirement is not null, DischargeAssumptions.Of(layout, bottle, list, places));
     }
 }

@@ -40,7 +40,7 @@ sealed class TestDischarge
     public int Tube(int parent, double bore, double length, double friction, double coefficient, double rise = 0)
     {
         var run = builder.AddRun(parent, new RunGeometry(bore, 0, 0, rise, coefficient * Resistance.PerCoefficient(bore)));
-        builder.AddBend(run, new(0, friction * length / bore, 0, 1), 1);
+        if (friction > 0) builder.AddBend(run, new(0, friction * length / bore, 0, 1), 1);
         volumes.Add(Disc(bore) * length);
         areas.Add(Disc(bore));
         return run;
@@ -50,6 +50,14 @@ sealed class TestDischarge
     {
         builder.AddNozzle(point, dischargeCoefficient * Disc(diameter));
         return this;
+    }
+
+    /// <summary>The same line behind an outlet that has a resistance.</summary>
+    public Network Resisted(double resistance)
+    {
+        var network = builder.Build();
+        network.Constant[0] += resistance;
+        return network;
     }
 
     public DischargeProblem Problem(CushionProcess process, double exponent = 1, double conductance = 0, double temperature = 293.15) => new()
