@@ -37,8 +37,8 @@ internal sealed class RandomLayout
     /// <summary>Points with their document text, the supply first.</summary>
     public IReadOnlyList<(string Id, string Json)> Points => _points;
 
-    /// <summary>The document, with points and runs in the order that a seed gives and each name changed by a function.</summary>
-    public string Document(Func<string, string>? rename = null, int? shuffle = null, string pressure = "10 bar")
+    /// <summary>The document, with points and runs in the order that a seed gives and each name changed by a function; on a held pressure, or on a bottle.</summary>
+    public string Document(Func<string, string>? rename = null, int? shuffle = null, string pressure = "10 bar", string? bottle = null)
     {
         rename ??= id => id;
         var order = shuffle is { } seed ? new Random(seed) : null;
@@ -47,7 +47,7 @@ internal sealed class RandomLayout
         order?.Shuffle(points);
         order?.Shuffle(runs);
         return new StringBuilder()
-            .Append(CultureInfo.InvariantCulture, $$"""{ "format": 1, "agent": "water", "temperature": "20 °C", "supply": { "pressure": "{{pressure}}" }, "points": [ """)
+            .Append(CultureInfo.InvariantCulture, $$"""{ "format": 1, "agent": "water", "temperature": "20 °C", "supply": {{(bottle is null ? $$"""{ "pressure": "{{pressure}}" }""" : $$"""{ "bottle": {{bottle}} }""")}}, "points": [ """)
             .AppendJoin(", ", points).Append(" ], \"runs\": [ ").AppendJoin(", ", runs).Append(" ] }").ToString();
     }
 
