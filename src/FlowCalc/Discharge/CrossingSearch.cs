@@ -8,6 +8,10 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
     // What is this near its end, as part of a run or of the bottle, has come to it: equal branches fill at once though their rounding differs.
     const double AtOnce = 1e-10;
 
+    // Of the gas in a first step; and a step where nothing moves, s.
+    const double LargestExpansion = 0.2;
+    const double StepAtRest = 1e-3;
+
     /// <summary>Volume of the gas of one bottle when the inlet of the dip tube uncovers, m³.</summary>
     public double UncoveringVolume { get; } = problem.BottleVolume - problem.VolumeLeft - problem.Volume[0] / problem.Count;
 
@@ -48,6 +52,32 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
     /// <summary>Whether a crossing has come, or is within rounding of it.</summary>
     public bool HasCome(Crossing crossing, double time, ReadOnlySpan<double> y) =>
         Past(crossing, time, y) >= (crossing.Kind == CrossingKind.ValveOpen ? 0 : -AtOnce);
+
+    /// <summary>A step to the nearest crossing at the present speeds, and a little more since fronts slow down.</summary>
+    /// <param name="crossings">What may come.</param>
+    /// <param name="time">Now, s.</param>
+    /// <param name="y">State.</param>
+    /// <param name="rates">Its rates.</param>
+    /// <returns>Size of a step, s.</returns>
+    public double FirstStep(List<Crossing> crossings, double time, ReadOnlySpan<double> y, ReadOnlySpan<double> rates)
+    {
+        var first = double.PositiveInfinity;
+        foreach (var crossing in crossings)
+        {
+            var left = -Past(crossing, time, y);
+            var speed = crossing.Kind switch
+            {
+                CrossingKind.LiquidAtEnd => rates[vector.Heads + crossing.Run],
+                CrossingKind.GasAtEnd => rates[vector.Tails + crossing.Run] - rates[vector.Heads + crossing.Run],
+                CrossingKind.ValveOpen => 1,
+                _ => 0,
+            };
+            if (speed > 0 && left > 0) first = Math.Min(first, 1.05 * left / speed);
+        }
+        var expansion = rates[StateVector.GasVolume] / y[StateVector.GasVolume] - rates[StateVector.GasMass] / y[StateVector.GasMass];
+        if (expansion > 0) first = Math.Min(first, LargestExpansion / expansion);
+        return double.IsFinite(first) ? first : StepAtRest;
+    }
 
     /// <summary>Part of the step after which the first of the crossings comes; 1 where none does.</summary>
     /// <param name="crossings">What may come.</param>

@@ -103,30 +103,8 @@ internal sealed class DischargeRun
         trace.Meet(events.Met, rates.Tree);
         search.List(rates.Tree, time, rates.IsUncovered, rates.IsGasOut, crossings);
         trace.Add(time, y, rates, stepper.StartRates);
-        step = FirstStep();
+        step = search.FirstStep(crossings, time, y, stepper.StartRates);
         return null;
-    }
-
-    // To the nearest end of a front at its present speed, and a little more since it slows down.
-    double FirstStep()
-    {
-        var start = stepper.StartRates;
-        var first = double.PositiveInfinity;
-        foreach (var crossing in crossings)
-        {
-            var left = -search.Past(crossing, time, y);
-            var speed = crossing.Kind switch
-            {
-                CrossingKind.LiquidAtEnd => start[vector.Heads + crossing.Run],
-                CrossingKind.GasAtEnd => start[vector.Tails + crossing.Run] - start[vector.Heads + crossing.Run],
-                CrossingKind.ValveOpen => 1,
-                _ => 0,
-            };
-            if (speed > 0 && left > 0) first = Math.Min(first, 1.05 * left / speed);
-        }
-        var expansion = start[StateVector.GasVolume] / y[StateVector.GasVolume] - start[StateVector.GasMass] / y[StateVector.GasMass];
-        if (expansion > 0) first = Math.Min(first, 0.2 / expansion);
-        return double.IsFinite(first) ? first : 1e-3;
     }
 
     StopReason? Ending()
@@ -154,7 +132,7 @@ internal sealed class DischargeRun
             }
             var part = search.First(crossings, stepper, time, step);
             trace.Pass(stepper, time, step, part);
-            trace.AddWithin(stepper, time, part);
+            trace.Samples?.AddWithin(stepper, trace, time, part);
             if (part < 1)
             {
                 stepper.At(part, y);
@@ -167,7 +145,7 @@ internal sealed class DischargeRun
             stepper.End.CopyTo(y);
             stepper.Take();
             trace.Add(time, y, rates, stepper.StartRates);
-            step = Math.Min(step * Math.Clamp(0.9 * Math.Pow(Math.Max(error, 1e-10), -0.2), 0.2, 5), 4 * FirstStep());
+            step = Math.Min(step * Math.Clamp(0.9 * Math.Pow(Math.Max(error, 1e-10), -0.2), 0.2, 5), 4 * search.FirstStep(crossings, time, y, stepper.StartRates));
             stopped = Ending();
             if (stopped == StopReason.FlowStopped) RunOut();
             if (stopped is not null || HoldShutAir() || IsAnyHere())

@@ -1,4 +1,3 @@
-using FlowCalc.Networks;
 using MathNet.Numerics.RootFinding;
 
 namespace FlowCalc.Discharge;
@@ -6,23 +5,14 @@ namespace FlowCalc.Discharge;
 /// <summary>Writes a discharge down while it runs: samples, times asked for, peaks, and the books of mass.</summary>
 internal sealed class DischargeTrace
 {
-    // Beyond, every second sample goes: what is kept does not grow with the length of the discharge.
-    const int MostSamples = 512;
-
-    // Distance of instants within a step, as a part of the time that has passed, and the most of them in one step.
-    const double Spacing = 0.05;
-    const int MostPieces = 6;
-
     readonly DischargeProblem problem;
     readonly LineGeometry geometry;
-    readonly LineState line;
     readonly StateVector vector;
     readonly double charge;
     readonly double[] thresholds;
     readonly double[] velocityChange;
     readonly double[] before;
     readonly double[] peakRunFlow;
-    readonly List<DischargeSample> samples = [];
     int next;
     double startPressure = double.NaN;
     double startVolume;
@@ -35,7 +25,8 @@ internal sealed class DischargeTrace
     /// <summary>Starts the record of a problem.</summary>
     public DischargeTrace(DischargeProblem problem, LineGeometry geometry, LineState line, StateVector vector)
     {
-        (this.problem, this.geometry, this.line, this.vector) = (problem, geometry, line, vector);
+        (this.problem, this.geometry, this.vector) = (problem, geometry, vector);
+        Samples = problem.IsBrief ? null : new SampleStore(problem, line);
         charge = problem.Liquid.ReferenceDensity * problem.LiquidVolume * problem.Count;
         thresholds = new double[problem.Thresholds.Length];
         Array.Fill(thresholds, double.NaN);
@@ -43,6 +34,9 @@ internal sealed class DischargeTrace
         before = new double[problem.Network.Count];
         peakRunFlow = new double[problem.Network.Count];
     }
+
+    /// <summary>The curves; null where none are asked.</summary>
+    public SampleStore? Samples { get; }
 
     /// <summary>When the dip tube uncovered, s; NaN before.</summary>
     public double LiquidEnd { get; private set; } = double.NaN;
@@ -78,37 +72,7 @@ internal sealed class DischargeTrace
             for (var k = 0; k < rates.Tree.Runs.Length; k++)
                 if (rates.Tree.Runs[k] >= 0) peakRunFlow[rates.Tree.Runs[k]] = rates.Tree.State.Flow[k];
         }
-        if (!problem.IsBrief) Keep(time, pressure, y[StateVector.GasTemperature], y[StateVector.GasVolume], flow, delivered);
-    }
-
-    /// <summary>Writes down instants within the last step, so that the curves through them are smooth, and its end where a jump follows.</summary>
-    /// <param name="stepper">The step.</param>
-    /// <param name="time">Time at its start, s.</param>
-    /// <param name="part">Part of it that is kept; below 1 where a jump follows.</param>
-    public void AddWithin(DormandPrince stepper, double time, double part)
-    {
-        if (problem.IsBrief) return;
-        var kept = part * stepper.Size;
-        var pieces = (int)Math.Clamp(Math.Ceiling(kept / (Spacing * (time + kept))), 1, MostPieces);
-        for (var i = 1; i <= pieces; i++)
-        {
-            if (i == pieces && part >= 1) break;
-            var at = part * i / pieces;
-            double[] flow = new double[velocityChange.Length], delivered = new double[velocityChange.Length];
-            for (var n = 0; n < flow.Length; n++)
-                (flow[n], delivered[n]) = (Math.Max(stepper.RateAt(StateVector.Delivered + n, at), 0), stepper.At(StateVector.Delivered + n, at));
-            var (volume, temperature) = (stepper.At(StateVector.GasVolume, at), stepper.At(StateVector.GasTemperature, at));
-            var pressure = problem.Cushion.At(temperature, stepper.At(StateVector.GasMass, at) / volume).Pressure;
-            Keep(time + at * stepper.Size, pressure, temperature, volume, flow, delivered);
-        }
-    }
-
-    void Keep(double time, double pressure, double temperature, double gasVolume, double[] flow, double[] delivered)
-    {
-        if (samples.Count >= MostSamples) Thin();
-        var pressures = new double[flow.Length];
-        for (var i = 0; i < flow.Length; i++) pressures[i] = PressureAt(i, flow[i], pressure);
-        samples.Add(new(time, pressure, temperature, problem.Liquid.ReferenceDensity * problem.Count * BottleVolume(gasVolume), flow, pressures, delivered));
+        Samples?.Add(time, pressure, y[StateVector.GasTemperature], BottleVolume(y[StateVector.GasVolume]), flow, delivered);
     }
 
     /// <summary>Keeps the flows of a phase that ends.</summary>
@@ -167,7 +131,7 @@ internal sealed class DischargeTrace
             MassDefect = massDefect,
             EffectiveExponent = exponent,
             Steps = steps,
-            Samples = [.. samples],
+            Samples = Samples?.ToArray() ?? [],
         };
     }
 
@@ -178,16 +142,10 @@ internal sealed class DischargeTrace
         return sum - problem.Thresholds[next];
     }
 
-    double PressureAt(int nozzle, double flow, double bottle)
-    {
-        var run = problem.Network.Nozzles[nozzle];
-        if (line.IsGas[run]) return Math.Min(bottle, problem.SetPressure);
-        var area = problem.Network.NozzleArea[nozzle];
-        return problem.Ambient + flow * flow * Resistance.OfArea(area) / problem.Liquid.ReferenceDensity;
-    }
-
-    // Of one bottle, without its dip tube.
-    double BottleVolume(double gasVolume) =>
+    /// <summary>Liquid in one bottle, without its dip tube.</summary>
+    /// <param name="gasVolume">Volume of its gas, m³.</param>
+    /// <returns>Volume, m³.</returns>
+    public double BottleVolume(double gasVolume) =>
         isBlind ? problem.LiquidVolume
         : double.IsNaN(LiquidEnd) ? problem.BottleVolume - gasVolume - problem.Volume[0] / problem.Count
         : problem.VolumeLeft;
@@ -204,13 +162,6 @@ internal sealed class DischargeTrace
 
     double Exponent(double pressure, double volume) =>
         volume > startVolume ? Math.Log(startPressure / pressure) / Math.Log(volume / startVolume) : double.NaN;
-
-    void Thin()
-    {
-        var kept = 1;
-        for (var i = 2; i < samples.Count; i += 2) samples[kept++] = samples[i];
-        samples.RemoveRange(kept, samples.Count - kept);
-    }
 
     static double Sum(double[] values)
     {
