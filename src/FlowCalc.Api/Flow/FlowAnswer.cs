@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.ComponentModel.DataAnnotations;
 using FlowCalc.Api.Answers;
-using FlowCalc.Layouts;
 
 namespace FlowCalc.Api.Flow;
 

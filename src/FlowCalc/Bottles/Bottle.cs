@@ -39,7 +39,8 @@ public sealed record Bottle
     /// <summary>Inside diameter and length; null where not given.</summary>
     public BottleShape? Shape { get; init; }
 
-    /// <summary>Direction from base to outlet in the layout's axes, three numbers of any length but zero.</summary>
+    /// <summary>Direction from base to outlet end in the layout's axes, three numbers of any length but zero: the bottle's own z.</summary>
+    /// <remarks>Its own x and y follow from the layout's by the smallest rotation that takes the layout's z to it; straight down, by half a turn about x.</remarks>
     public ImmutableArray<double> Axis { get; init; } = [0, 0, 1];
 
     /// <summary>The shell; null where not given.</summary>

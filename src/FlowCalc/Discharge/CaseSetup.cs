@@ -27,7 +27,9 @@ internal static class CaseSetup
         var ambient = layout.AmbientPressure.Pascals;
         var (gas, transport) = CushionGases.Of(bottle.CushionGas);
         var wallArea = 2 * Math.PI * place.Radius * (place.Radius + place.Length);
-        var outletRise = place.Level is null || place.DrawsAll ? 0 : (place.OutletHeight - place.InletHeight) * place.Gravity;
+        // An outlet that is not described has no place either.
+        var hasHead = place.Level is not null && bottle.Outlet is not null;
+        var outletRise = !hasHead ? 0 : (place.OutletHeight - place.InletHeight) * place.Gravity;
         return new DischargeProblem
         {
             Network = line.In(layout, gravity, outletRise),
@@ -54,7 +56,8 @@ internal static class CaseSetup
             BottleVolume = bottle.Volume.CubicMeters,
             LiquidVolume = bottle.Fill.Kilograms / conditions.Density,
             VolumeLeft = Math.Min(place.VolumeBelowInlet, bottle.Fill.Kilograms / conditions.Density),
-            Level = place.DrawsAll ? null : place.Level,
+            Level = place.Level,
+            HasHead = hasHead,
             InletHeight = place.InletHeight,
             Gravity = place.Gravity,
             WallArea = wallArea,

@@ -25,7 +25,7 @@ internal static class DischargeAssumptions
         list.Add(new("/runs", "gas behind the liquid flows without loss, so that the blow-off after the liquid is the shortest", "simplification"));
         if (bottle.OpeningTime.Seconds > 0)
             list.Add(new($"{at}/openingTime", bottle.Outlet?.ValveKv is null ? "the valve's area grows evenly to the bore that it stands in" : "the valve's area grows evenly to that of its flow coefficient", "common practice, no source"));
-        if (layout.Runs.Any(run => run.Route is null) && cases.Attitudes.Any(attitude => attitude.Gravity.X != 0 || attitude.Gravity.Y != 0))
+        if (cases.Attitudes.Any(attitude => !AttitudeRise.WithoutSideways(layout, attitude.Gravity).IsEmpty))
             list.Add(new("/runs", "runs without places count no sideways offset in attitudes that ask for one", "the document gives no places for them"));
         return list.ToImmutable();
     }

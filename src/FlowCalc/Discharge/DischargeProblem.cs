@@ -9,7 +9,7 @@ internal sealed record DischargeProblem
     /// <summary>The whole line. Run 0 leads from the dip tube's inlet to the supply point; rises hold for the attitude.</summary>
     public required Network Network { get; init; }
 
-    /// <summary>Volume inside each run, m³, in solve order.</summary>
+    /// <summary>Volume inside each run, m³, in solve order; 0 for a run that is passed at once.</summary>
     public required double[] Volume { get; init; }
 
     /// <summary>Area of each run's bore, m², in solve order; of run 0 for all bottles together.</summary>
@@ -36,8 +36,11 @@ internal sealed record DischargeProblem
     /// <summary>Liquid that stays in one bottle when gas reaches the inlet of the dip tube, m³.</summary>
     public double VolumeLeft { get; init; }
 
-    /// <summary>Where the liquid lies in the bottle; null where its head is left out.</summary>
+    /// <summary>Where the liquid lies in the bottle; null where that is unknown.</summary>
     public LiquidLevel? Level { get; init; }
+
+    /// <summary>Whether the head from the liquid's surface down to the inlet counts.</summary>
+    public bool HasHead { get; init; }
 
     /// <summary>Height of the inlet of the dip tube along <see cref="Level"/>, m.</summary>
     public double InletHeight { get; init; }

@@ -93,7 +93,7 @@ internal sealed class DischargeRates
         var hasOutlet = Tree.Runs[0] == 0;
         var constants = state.Network.Constant;
         if (hasOutlet) constants[0] = geometry.Network.Constant[0] + OpeningResistance(time);
-        var head = IsUncovered || problem.Level is null
+        var head = IsUncovered || !problem.HasHead
             ? 0
             : problem.Liquid.ReferenceDensity * HydrostaticRise.StandardGravity * problem.Gravity * (surface - problem.InletHeight);
         var reservoir = bottle + head;

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FlowCalc.Discharge;
 
 /// <summary>One discharge from the opening valve to its end: adaptive steps between the moments at which the line changes.</summary>
@@ -120,7 +122,7 @@ internal sealed class DischargeRun
         for (; steps < MostSteps; steps++)
         {
             if (!(step > 1e-13 * Math.Max(time, 1e-3)))
-                return rates.Failure ?? "The discharge cannot be followed further: its steps became too small.";
+                return rates.Failure ?? string.Create(CultureInfo.InvariantCulture, $"The discharge cannot be followed beyond {time:G6} s: its steps became too small.");
             // What the opening valve does to the flow has no slope at its end.
             var isLanding = time < problem.OpeningTime && time + step >= problem.OpeningTime;
             if (isLanding) step = problem.OpeningTime - time;

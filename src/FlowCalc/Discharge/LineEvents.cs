@@ -3,9 +3,6 @@ namespace FlowCalc.Discharge;
 /// <summary>What happens in the line when a front comes to an end: the next runs are entered, nozzles start, gas breaks through.</summary>
 internal sealed class LineEvents
 {
-    // A run of less than this part of the bottle's volume is passed at once.
-    const double Negligible = 1e-12;
-
     readonly DischargeProblem problem;
     readonly LineGeometry geometry;
     readonly LineState line;
@@ -76,7 +73,7 @@ internal sealed class LineEvents
         line.IsReached[run] = true;
         line.Head[run] = line.Tail[run] = 0;
         if (geometry.NozzleAreaAhead[run] == 0) line.ShutAir[run] = ShutPressure(run) * geometry.VolumeAhead[run];
-        if (problem.Volume[run] <= Negligible * problem.BottleVolume) waiting.Push((run, false, true));
+        if (problem.Volume[run] == 0) waiting.Push((run, false, true));
     }
 
     // Air in a branch without a nozzle is shut in from the branch's first run on.
@@ -102,7 +99,7 @@ internal sealed class LineEvents
     {
         line.IsSwept[run] = true;
         var isEmpty = !line.IsReached[run] || (line.Head[run] == 0 && !line.IsFull[run]);
-        if (isEmpty || problem.Volume[run] <= Negligible * problem.BottleVolume) waiting.Push((run, true, true));
+        if (isEmpty || problem.Volume[run] == 0) waiting.Push((run, true, true));
     }
 
     void BreakThrough(int run, double time)

@@ -12,6 +12,9 @@ namespace FlowCalc.Discharge;
 /// <param name="ValveResistance">Resistance of the valve at the area to which it opens, of all bottles together, 1/m⁴.</param>
 internal sealed record SolvedLine(LayoutNetwork Compiled, double[] Volume, double[] Area, double[] Length, double ValveResistance)
 {
+    // A run of less than this part of the bottle's volume is passed at once and holds nothing.
+    const double Negligible = 1e-8;
+
     /// <summary>Compiles the line of a layout.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="bottle">Its bottle.</param>
@@ -29,7 +32,11 @@ internal sealed record SolvedLine(LayoutNetwork Compiled, double[] Volume, doubl
             var run = layout.Runs[compiled.Runs[j]];
             (area[j], length[j]) = (Disc(run.Tube.Bore.Meters), run.Length.Meters);
         }
-        for (var j = 0; j < count; j++) volume[j] = area[j] * length[j];
+        for (var j = 0; j < count; j++)
+        {
+            volume[j] = area[j] * length[j];
+            if (volume[j] < Negligible * bottle.Volume.CubicMeters) volume[j] = 0;
+        }
         // A valve of unknown size opens to the bore that it stands in.
         var valve = bottle.Outlet?.ValveKv is { } kv ? Resistance.OfFlowCoefficient(kv) : Resistance.PerCoefficient(outlet.Bore);
         return new(compiled, volume, area, length, valve / ((double)bottle.Count * bottle.Count));

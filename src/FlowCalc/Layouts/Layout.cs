@@ -8,6 +8,8 @@ namespace FlowCalc.Layouts;
 /// <summary>A checked layout: a tree of runs from one supply to its nozzles. Pressures are absolute; points and runs keep the document's order.</summary>
 public sealed record Layout
 {
+    internal const double UsualFilm = 0.1;
+
     /// <summary>Title; null for none.</summary>
     public string? Title { get; init; }
 
@@ -50,9 +52,9 @@ public sealed record Layout
     /// <summary>Limits that the document states itself; they stand before the defaults.</summary>
     public ImmutableArray<Limit> Limits { get; init; } = [];
 
+    /// <summary>Part of the liquid in the tubes that stays on their walls as a film when gas follows, 0 to 0.5, dimensionless; 0.1 where not given. The steady flow does not use it.</summary>
+    public double Film { get; init; } = UsualFilm;
+
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];
-
-    /// <summary>Part of a swept tube's volume that stays as a film on its wall, 0 to 0.5.</summary>
-    public double Film { get; init; } = 0.1;
 }

@@ -36,6 +36,16 @@ public class ArrowTests
             Types().That().Are(In(folder)).Should().NotDependOnAny(In(user)).Check(Library);
     }
 
+    // Words of several folders, such as a direction, stand above all of them and so may not look into one.
+    [Fact]
+    public void What_stands_above_the_folders_knows_nothing_of_them()
+    {
+        var above = Library.Types.Where(type => type.Namespace?.FullName == "FlowCalc").ToArray();
+
+        Assert.Contains(above, type => type.Name == nameof(Direction));
+        Assert.All(above, type => Assert.DoesNotContain(type.Dependencies, use => FolderOf(use.Target) is not null));
+    }
+
     // A rule over a folder that was renamed or emptied holds whatever the code does.
     [Fact]
     public void Every_folder_named_by_an_arrow_holds_types()

@@ -38,6 +38,8 @@ public class BottleFaultTests
     [InlineData("/outlet/dipTube/roughness", "\"1 mm\"", "/outlet/dipTube/roughness", "0 to 5 % of the bore")]
     [InlineData("/outlet/dipTube/length", null, "/outlet/dipTube/length", "missing")]
     [InlineData("/outlet/dipTube/inlet", "[\"1 mm\"]", "/outlet/dipTube/inlet", "three lengths")]
+    [InlineData("/outlet/dipTube/inlet", "[\"0 mm\", \"0 mm\", \"-1 mm\"]", "/outlet/dipTube/inlet", "outside the bottle, 0.0596")]
+    [InlineData("/outlet/dipTube/inlet", "[\"50 mm\", \"-50 mm\", \"10 mm\"]", "/outlet/dipTube/inlet", "taken without a shape")]
     [InlineData("/outlet/dipTube/follows", "\"yes\"", "/outlet/dipTube/follows", "true or false")]
     [InlineData("/outlet/regulator", "{}", "/outlet/regulator/setPressure", "missing")]
     [InlineData("/outlet/regulator", """{ "setPressure": "0 bar" }""", "/outlet/regulator/setPressure", "over the ambient pressure")]
@@ -63,6 +65,35 @@ public class BottleFaultTests
     [Fact]
     public void A_dip_tube_of_a_bottle_without_a_shape_is_not_held_against_it() =>
         Assert.Empty(Specimen.Read(Specimen.With(("/supply/bottle/outlet/dipTube/length", "\"3 m\""))).Faults);
+
+    // 132 mm inside and 292.3 mm long: 66 mm in radius.
+    [Theory]
+    [InlineData("66 mm", "0 mm", "0 mm", true)]
+    [InlineData("40 mm", "-50 mm", "292.3 mm", true)]
+    [InlineData("66.1 mm", "0 mm", "0 mm", false)]
+    [InlineData("50 mm", "50 mm", "10 mm", false)]
+    [InlineData("0 mm", "0 mm", "-0.1 mm", false)]
+    [InlineData("0 mm", "0 mm", "292.4 mm", false)]
+    public void An_inlet_is_inside_the_bottle(string x, string y, string z, bool isSound)
+    {
+        var json = Specimen.With(
+            ("/supply/bottle/shape", """{ "diameter": "132 mm", "length": "292.3 mm" }"""), ("/supply/bottle/outlet/dipTube/inlet", $"""["{x}", "{y}", "{z}"]"""));
+
+        if (isSound) Assert.Empty(Specimen.Read(json).Faults);
+        else Specimen.HasOneFault(json, "/supply/bottle/outlet/dipTube/inlet", "outside the bottle");
+    }
+
+    // Water boils at 95 °C under 0.846 bar (IAPWS-95): high up, a cushion may be over the air's pressure and still too low.
+    [Theory]
+    [InlineData("0.85 bara", true)]
+    [InlineData("0.84 bara", false)]
+    public void A_cushion_holds_its_liquid_from_boiling(string pressure, bool isSound)
+    {
+        var json = Specimen.With(("/ambientPressure", "\"0.5 bara\""), ("/supply/bottle/chargeTemperature", "\"95 °C\""), ("/supply/bottle/chargePressure", $"\"{pressure}\""));
+
+        if (isSound) Assert.Empty(Specimen.Read(json).Faults);
+        else Specimen.HasOneFault(json, "/supply/bottle/chargePressure", "Water boils there at the charge temperature, where its vapour alone has 0.846");
+    }
 
     [Fact]
     public void A_shape_that_does_not_agree_is_one_fault_whatever_the_dip_tube() =>

@@ -49,7 +49,14 @@ public class DocumentFaultTests
     [InlineData("/requirement", """{ "part": 0.9, "of": "contents", "quantity": "2 kg", "within": ["0 s", "30 s"] }""", "/requirement/quantity", "part of the contents")]
     [InlineData("/requirement", """{ "part": 0.9, "of": "contents", "within": ["30 s", "10 s"] }""", "/requirement/within", "below the longest")]
     [InlineData("/requirement", """{ "part": 0.9, "of": "contents", "within": ["30 s"] }""", "/requirement/within", "shortest and the longest")]
-    [InlineData("/cases", """{ "temperatures": [] }""", "/cases/temperatures", "1 to 100")]
+    [InlineData("/cases", """{ "temperatures": [] }""", "/cases/temperatures", "1 to 12")]
+    [InlineData("/cases", """{ "temperatures": ["1 °C", "2 °C", "3 °C", "4 °C", "5 °C", "6 °C", "7 °C", "8 °C", "9 °C", "10 °C", "11 °C", "12 °C", "13 °C"] }""", "/cases/temperatures", "read 13 entries: temperatures are an array of 1 to 12")]
+    [InlineData("/cases", """{ "temperatures": ["20 °C", "0 °C", "32 °F"] }""", "/cases/temperatures/2", "another case has that temperature already")]
+    [InlineData("/cases", """{ "temperatures": ["-150 °C"] }""", "/cases/temperatures/0", "-100 to 300 °C")]
+    [InlineData("/cases", """{ "temperatures": ["1000 K"] }""", "/cases/temperatures/0", "-100 to 300 °C")]
+    [InlineData("/cases", """{ "attitudes": [] }""", "/cases/attitudes", "1 to 12")]
+    [InlineData("/cases", """{ "attitudes": [{ "name": "up", "gravity": [0, 0, -1001] }] }""", "/cases/attitudes/0/gravity/2", "an acceleration in g is -1000 to 1000")]
+    [InlineData("/cases", """{ "attitudes": [{ "name": "up", "gravity": [0, 1e999, -1] }] }""", "/cases/attitudes/0/gravity/1", "an acceleration in g is -1000 to 1000")]
     [InlineData("/cases", """{ "temperatures": ["20 bar"] }""", "/cases/temperatures/0", "bar is a unit of pressure")]
     [InlineData("/cases", """{ "attitudes": [{ "name": "up", "gravity": [0, 0] }] }""", "/cases/attitudes/0/gravity", "three bare numbers")]
     [InlineData("/cases", """{ "attitudes": [{ "gravity": [0, 0, -1] }] }""", "/cases/attitudes/0/name", "missing")]
@@ -68,7 +75,8 @@ public class DocumentFaultTests
     [InlineData("/limits", """{ "starved-nozzle": { "alarm": 0.2, "fail": 0.1 } }""", "/limits/starved-nozzle/alarm", "unknown field")]
     [InlineData("/model", """{ "nozzles": "thawed" }""", "/model/nozzles", "delayed, equilibrium, frozen")]
     [InlineData("/model", """{ "nitrogenLag": "solid" }""", "/model/nitrogenLag", "does not start with a number")]
-    [InlineData("/model", """{ "film": 2 }""", "/model/film", "0 to 1")]
+    [InlineData("/model", """{ "film": 2 }""", "/model/film", "0 to 0.5")]
+    [InlineData("/model", """{ "film": -0.1 }""", "/model/film", "0 to 0.5")]
     public void A_wrong_field_is_one_fault(string edit, string? value, string pointer, string words) =>
         Specimen.HasOneFault(Specimen.With((edit, value)), pointer, words);
 
@@ -91,6 +99,27 @@ public class DocumentFaultTests
         var reading = Specimen.Read(Specimen.With(("/supply", $$"""{ "pressure": {{value}} }""")));
 
         Assert.Contains(reading.Faults, fault => fault.Pointer == "/supply/pressure" + below && fault.Message.Contains(words, StringComparison.Ordinal));
+    }
+
+    // Frozen water, and water past its data: what becomes of these is for their cases to say.
+    [Fact]
+    public void Temperatures_of_cases_need_not_suit_the_agent()
+    {
+        var layout = Specimen.Read(Specimen.With(("/cases", """{ "temperatures": ["-40 °C", "20 °C", "250 °C"] }"""))).Layout;
+
+        Assert.Equal([233.15, 293.15, 523.15], layout!.Cases!.Temperatures.Select(temperature => Math.Round(temperature.Kelvins, 9)));
+    }
+
+    [Theory]
+    [InlineData(null, 0.1)]
+    [InlineData("{}", 0.1)]
+    [InlineData("""{ "film": 0 }""", 0)]
+    [InlineData("""{ "film": 0.5, "nozzles": "frozen", "nitrogenLag": "frozen" }""", 0.5)]
+    public void The_film_is_a_tenth_where_the_document_does_not_say(string? model, double film)
+    {
+        var layout = Specimen.Read(model is null ? Specimen.Json : Specimen.With(("/model", model))).Layout;
+
+        Assert.Equal(film, layout!.Film);
     }
 
     [Fact]

@@ -10,7 +10,7 @@ public class SchemaAndReaderTests
     static readonly string[] BeyondASchema =
     [
         "half the bore", "missing: the developed length", "leaves a bore", "did you mean", "no mixture of", "outside the data", "freezes at", "The data of", "use an absolute unit", "over the ambient pressure", "under the ambient pressure",
-        "leave no room", "differs by over 5 %", "a direction of no length", "comes first", "add up to", "is named 'main' already", "is named 'step-first' already", "has that name already", "has that id already",
+        "leave no room", "another case has that temperature already", "outside the bottle", "differs by over 5 %", "a direction of no length", "comes first", "add up to", "is named 'main' already", "is named 'step-first' already", "has that name already", "has that id already",
         "no nozzle names it", "out of order", "whose points have places", "over the run's length", "m here", "another run leaves", "is a reducer", "is a tee fed", "over 5 % of this bore", "-1 m/s\": what it measures", "\\u00B0\": what it measures",
     ];
 

@@ -43,6 +43,7 @@ static class BottleReader
         var charge = PressureValue.ReadOverAmbient(context, members[BottleField.ChargePressure], "a charge pressure");
         var temperature = ChargeTemperature(context, members);
         var mass = BottleFill.Read(context, members, agent, volume, temperature);
+        CheckBoiling(context, members, agent, charge, temperature);
         var working = PressureValue.Read(context, members[BottleField.WorkingPressure]);
         var empty = QuantityValue.Read(context, members[BottleField.EmptyMass], Sizes.EmptyMass);
         var opening = QuantityValue.Read(context, members[BottleField.OpeningTime], Sizes.OpeningTime);
@@ -52,7 +53,7 @@ static class BottleReader
         var shape = BottleShellReader.Shape(context, members[BottleField.Shape], volume);
         var axis = SpaceValue.Direction(context, members[BottleField.Axis], Sizes.DirectionPart, mayBeZero: false) ?? new Direction(0, 0, 1);
         var wall = BottleShellReader.Wall(context, members[BottleField.Wall]);
-        var outlet = OutletReader.Read(context, members[BottleField.Outlet], shape?.Length.Meters ?? double.NaN);
+        var outlet = OutletReader.Read(context, members[BottleField.Outlet], members.Has(BottleField.Shape) && shape is null ? double.NaN : volume, shape);
         TextValue.Read(context, members[BottleField.Note], "a note");
         Assume(context, members);
 
@@ -85,6 +86,13 @@ static class BottleReader
         members.Has(BottleField.ChargeTemperature)
             ? QuantityValue.Read(context, members[BottleField.ChargeTemperature], Sizes.Temperature)
             : TemperatureReader.Usual;
+
+    // A temperature that the agent's data do not reach is reported with the fill.
+    static void CheckBoiling(ReadingContext context, in Members<BottleField> members, LiquidAgent? agent, double charge, double temperature)
+    {
+        if (agent?.Covers(temperature) is not true || !(charge <= agent.VapourPressure(temperature))) return;
+        context.Faults.Add(members[BottleField.ChargePressure], $"read {QuantityValue.Shown(members[BottleField.ChargePressure])}: {agent.Title} boils there at the charge temperature, where its vapour alone has {agent.VapourPressure(temperature) / 1e5:0.####} bar absolute; a charge pressure is over that");
+    }
 
     static void Assume(ReadingContext context, in Members<BottleField> members)
     {

@@ -23,7 +23,10 @@ enum AttitudeField
 /// <summary>Reads the cases of the discharge.</summary>
 static class CasesReader
 {
-    const int MostOfEach = 100;
+    const int MostOfEach = 12;
+
+    // 32 °F and 0 °C are one temperature less a rounding error, K.
+    const double SameTemperature = 1e-6;
 
     /// <summary>The cases; null where they are missing or none.</summary>
     public static DischargeCases? Read(ReadingContext context, JsonElement element)
@@ -40,7 +43,10 @@ static class CasesReader
         foreach (var entry in element.EnumerateArray())
         {
             var temperature = QuantityValue.Read(context, entry, Sizes.Temperature);
-            if (double.IsFinite(temperature)) temperatures.Add(Temperature.FromKelvins(temperature));
+            if (!double.IsFinite(temperature)) continue;
+            if (temperatures.Any(other => Math.Abs(other.Kelvins - temperature) <= SameTemperature))
+                context.Faults.Add(entry, $"read {QuantityValue.Shown(entry)}: another case has that temperature already");
+            temperatures.Add(Temperature.FromKelvins(temperature));
         }
         return temperatures.DrainToImmutable();
     }

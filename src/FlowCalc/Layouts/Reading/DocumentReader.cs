@@ -54,7 +54,7 @@ static class DocumentReader
         var cases = CasesReader.Read(context, root[DocumentField.Cases]);
         var requirement = RequirementReader.Read(context, root[DocumentField.Requirement]);
         var limits = LimitReader.Read(context, root[DocumentField.Limits]);
-        ModelReader.Check(context, root[DocumentField.Model]);
+        var film = ModelReader.Film(context, root[DocumentField.Model]);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -73,6 +73,7 @@ static class DocumentReader
             Cases = cases,
             Requirement = requirement,
             Limits = limits,
+            Film = film,
             Assumptions = context.Assumptions.ToArray(),
         };
     }

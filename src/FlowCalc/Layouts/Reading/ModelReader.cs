@@ -12,20 +12,25 @@ enum ModelField
     Note,
 }
 
-/// <summary>Checks the choices of the discharge's model, on which the flow of a liquid does not hang.</summary>
+/// <summary>Reads the choices of the discharge's model; those on which no discharge of a liquid hangs are only checked.</summary>
 static class ModelReader
 {
     public static readonly Vocabulary NozzleModels = new("delayed", "equilibrium", "frozen");
 
-    /// <summary>Adds what is wrong with them.</summary>
-    public static void Check(ReadingContext context, JsonElement element)
+    /// <summary>Part of the liquid left as a film; the usual one where it is missing or wrong.</summary>
+    public static double Film(ReadingContext context, JsonElement element)
     {
-        if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Model.TryRead(context, element, out var members)) return;
+        if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Model.TryRead(context, element, out var members)) return Layout.UsualFilm;
         TextValue.Read(context, members[ModelField.Note], "a note");
         TextValue.Choice(context, members[ModelField.Nozzles], NozzleModels);
-        NumberValue.Read(context, members[ModelField.Film], Sizes.Film);
-        var lag = members[ModelField.NitrogenLag];
-        if (lag.ValueKind is JsonValueKind.String && JsonMarshal.GetRawUtf8Value(lag)[1..^1].SequenceEqual("frozen"u8)) return;
-        QuantityValue.Read(context, lag, Sizes.NitrogenLag);
+        CheckLag(context, members[ModelField.NitrogenLag]);
+        var film = NumberValue.Read(context, members[ModelField.Film], Sizes.Film);
+        return double.IsFinite(film) ? film : Layout.UsualFilm;
+    }
+
+    static void CheckLag(ReadingContext context, JsonElement element)
+    {
+        if (element.ValueKind is JsonValueKind.String && JsonMarshal.GetRawUtf8Value(element)[1..^1].SequenceEqual("frozen"u8)) return;
+        QuantityValue.Read(context, element, Sizes.NitrogenLag);
     }
 }

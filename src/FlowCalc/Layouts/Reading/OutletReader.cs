@@ -37,12 +37,13 @@ static class OutletReader
     /// <summary>The outlet; null where it is missing or not an object.</summary>
     /// <param name="context">The reading.</param>
     /// <param name="element">The outlet.</param>
-    /// <param name="bottleLength">Inside length of the bottle, m; NaN where it is not known.</param>
-    public static BottleOutlet? Read(ReadingContext context, JsonElement element, double bottleLength)
+    /// <param name="volume">Volume of the bottle, m³; NaN where it is not known.</param>
+    /// <param name="shape">Its shape; null where it is not given.</param>
+    public static BottleOutlet? Read(ReadingContext context, JsonElement element, double volume, BottleShape? shape)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Outlet.TryRead(context, element, out var members)) return null;
         TextValue.Read(context, members[OutletField.Note], "a note");
-        var dipTube = DipTubeReader.Read(context, members[OutletField.DipTube], bottleLength);
+        var dipTube = DipTubeReader.Read(context, members[OutletField.DipTube], volume, shape);
         var valve = QuantityValue.Read(context, members[OutletField.ValveKv], Sizes.Kv);
         var burst = PressureValue.ReadOverAmbient(context, members[OutletField.BurstPressure], "a burst pressure");
         return new BottleOutlet(

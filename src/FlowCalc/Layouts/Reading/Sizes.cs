@@ -56,7 +56,7 @@ static class Sizes
     public static readonly NumberRange Share = new("a share", 0, 1, "over 0 to 1", IsOpen: true);
     public static readonly NumberRange Part = new("a part", 0, 1, "over 0 to 1", IsOpen: true);
     public static readonly NumberRange MassFraction = new("a mass fraction", 0, 1, "over 0 to 1", IsOpen: true);
-    public static readonly NumberRange Film = new("a film", 0, 1, "0 to 1");
+    public static readonly NumberRange Film = new("a film", 0, 0.5, "0 to 0.5");
     public static readonly NumberRange DirectionPart = new("a part of a direction", -1e6, 1e6, "-1000000 to 1000000");
     public static readonly NumberRange Acceleration = new("an acceleration in g", -1_000, 1_000, "-1000 to 1000");
     public static readonly NumberRange Limit = new("a limit", -1e9, 1e9, "-1000000000 to 1000000000");

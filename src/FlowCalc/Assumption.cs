@@ -1,4 +1,4 @@
-namespace FlowCalc.Layouts;
+namespace FlowCalc;
 
 /// <summary>A value that the document left open and the engine filled in.</summary>
 /// <param name="Pointer">JSON pointer of the place in the document.</param>

@@ -1,4 +1,4 @@
-namespace FlowCalc.Layouts;
+namespace FlowCalc;
 
 /// <summary>A direction in the layout's axes: x forward, y left, z up; of any length.</summary>
 /// <param name="X">Part along x, dimensionless.</param>
