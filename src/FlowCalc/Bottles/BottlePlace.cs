@@ -57,8 +57,15 @@ internal sealed record BottlePlace
             assumptions.Add(new(Pointer, "without gravity the place of the liquid is unknown; all of it is drawn before the gas", "nothing better is known"));
             return new()
             {
-                Level = null, Gravity = 0, InletHeight = 0, OutletHeight = 0, VolumeBelowInlet = 0, DrawsAll = true,
-                Radius = cylinder.Radius, Length = cylinder.Length, Assumptions = assumptions.DrainToImmutable(),
+                Level = null,
+                Gravity = 0,
+                InletHeight = 0,
+                OutletHeight = 0,
+                VolumeBelowInlet = 0,
+                DrawsAll = true,
+                Radius = cylinder.Radius,
+                Length = cylinder.Length,
+                Assumptions = assumptions.DrainToImmutable(),
             };
         }
 
@@ -71,9 +78,15 @@ internal sealed record BottlePlace
         var inlet = drawsAll ? level.Lowest : InletOf(level, dip, cylinder.Length);
         return new()
         {
-            Level = level, Gravity = strength, InletHeight = inlet, OutletHeight = level.HeightAt(0, 0, cylinder.Length),
-            VolumeBelowInlet = level.VolumeBelow(inlet), DrawsAll = drawsAll,
-            Radius = cylinder.Radius, Length = cylinder.Length, Assumptions = assumptions.DrainToImmutable(),
+            Level = level,
+            Gravity = strength,
+            InletHeight = inlet,
+            OutletHeight = level.HeightAt(0, 0, cylinder.Length),
+            VolumeBelowInlet = level.VolumeBelow(inlet),
+            DrawsAll = drawsAll,
+            Radius = cylinder.Radius,
+            Length = cylinder.Length,
+            Assumptions = assumptions.DrainToImmutable(),
         };
     }
 
