@@ -42,9 +42,9 @@ public class AnyBottleTests
             var fill = ((FlowCalc.Layouts.BottleSupply)layout.Supply).Bottle is var filled ? filled.Fill.Kilograms * filled.Count : 0;
             Assert.Equal(fill, one.Nozzles.Sum(nozzle => nozzle.Mass.Kilograms) + one.LeftInBottle.Kilograms + one.LeftInTubes.Kilograms, tolerance: 1e-9 * fill);
             Assert.InRange(one.MassDefect, 0, 1e-9);
-            Assert.InRange(one.Steps, 1, 3000);
+            Assert.InRange(one.Steps, 0, 3000);
             Assert.True(double.IsFinite(one.End.Seconds));
             Assert.All(one.Nozzles, nozzle => Assert.True(nozzle.Mass.Kilograms >= 0));
             Assert.All(one.Series!.Nozzles, nozzle => Assert.All(nozzle.MassFlow, flow => Assert.True(flow.KilogramsPerSecond >= 0)));
-        }, iter: 300);
+        }, iter: 500);
 }
