@@ -19,7 +19,7 @@ internal static class DischargeFigures
             var upright = CaseList.Upright;
             QuickFigures.Line($"discharge-liquid-{nozzles}", QuickFigures.Time(() =>
             {
-                var conditions = CaseConditions.Of(layout, bottle, CushionGases.Of(bottle.CushionGas).Gas, 293.15);
+                var conditions = CaseConditions.Of(layout, bottle, 293.15);
                 var place = BottlePlace.Of(bottle, upright.Gravity);
                 var course = DischargeRun.Of(CaseSetup.Of(layout, line, place, upright.Gravity, 293.15, conditions, new ModelChoice(1, 0.1), [3.8]), CancellationToken.None);
                 if (course.Failure is { } failure) throw new InvalidOperationException(failure);
@@ -33,7 +33,7 @@ internal static class DischargeFigures
         var layout = Layout(10);
         var bottle = ((BottleSupply)layout.Supply).Bottle;
         var line = SolvedLine.Of(layout, bottle);
-        var conditions = CaseConditions.Of(layout, bottle, CushionGases.Of(bottle.CushionGas).Gas, 293.15);
+        var conditions = CaseConditions.Of(layout, bottle, 293.15);
         var place = BottlePlace.Of(bottle, CaseList.Upright.Gravity);
         for (var i = 0; i < 6000; i++)
         {

@@ -5,31 +5,30 @@ namespace FlowCalc.Bottles;
 /// <summary>Pressure in a bottle of liquid at rest.</summary>
 public static class BottlePressure
 {
-    /// <summary>How far the closed form may be trusted, for the answer's list of assumptions.</summary>
-    public const string Statement =
-        "the cushion as an ideal gas beside the liquid's expansion, no gas dissolved, the shell rigid: within about 2 % up to 50 bar and ±40 °C of the charge temperature";
+    /// <summary>How far the pressure may be trusted, for the answer's list of assumptions.</summary>
+    public const string Statement = "the cushion as a real gas beside the liquid's expansion, its vapour added; no gas dissolved, the shell rigid";
 
-    /// <summary>Absolute pressure of the cushion, Pa, at a temperature.</summary>
+    /// <summary>Absolute pressure in the bottle, Pa, at a temperature.</summary>
     /// <param name="bottle">The bottle.</param>
     /// <param name="agent">Its liquid, which must cover both temperatures.</param>
     /// <param name="temperature">Temperature of bottle and contents, K.</param>
     /// <param name="pressure">Absolute pressure, Pa; NaN where there is none.</param>
-    /// <returns>False where the liquid alone fills the bottle at one of the temperatures: no gas is left and the shell is what yields.</returns>
+    /// <param name="gasDensity">Density of the cushion, kg/m³; NaN where there is none.</param>
+    /// <returns>False where the liquid alone fills the bottle at one of the temperatures, so that no gas is left and the shell is what yields, or the gas leaves the range of its data.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the agent's data.</exception>
-    /// <remarks>
-    /// Ideal gas, p_gas/T·V_gas constant, with the vapour of the liquid added (Dalton). Against real nitrogen at 60 bar and 300 K the
-    /// compressibility factor moves by about 2 % for 40 K (NIST reference equation of Span et al. 2000, from memory).
-    /// </remarks>
-    public static bool TryAt(Bottle bottle, LiquidAgent agent, double temperature, out double pressure)
+    /// <remarks>The cushion's mass is what its density and volume say when it is charged; the vapour of the liquid is added (Dalton).</remarks>
+    public static bool TryAt(Bottle bottle, LiquidAgent agent, double temperature, out double pressure, out double gasDensity)
     {
         var charge = bottle.ChargeTemperature.Kelvins;
         var gasAtCharge = bottle.Volume.CubicMeters - bottle.Fill.Kilograms / agent.Density(charge);
-        var gas = bottle.Volume.CubicMeters - bottle.Fill.Kilograms / agent.Density(temperature);
-        pressure = double.NaN;
-        if (!(gasAtCharge > 0 && gas > 0)) return false;
+        var volume = bottle.Volume.CubicMeters - bottle.Fill.Kilograms / agent.Density(temperature);
         var dry = bottle.ChargePressure.Pascals - agent.VapourPressure(charge);
-        pressure = dry * (temperature / charge) * (gasAtCharge / gas) + agent.VapourPressure(temperature);
-        return true;
+        pressure = gasDensity = double.NaN;
+        if (!(gasAtCharge > 0 && volume > 0 && dry > 0)) return false;
+        var gas = CushionGases.Of(bottle.CushionGas).Gas;
+        gasDensity = GasDensity.Of(gas, charge, dry) * (gasAtCharge / volume);
+        pressure = gas.At(temperature, gasDensity).Pressure + agent.VapourPressure(temperature);
+        return double.IsFinite(pressure);
     }
 
     /// <summary>Part of the bottle that the liquid takes, 0 to 1 and over where it does not fit.</summary>

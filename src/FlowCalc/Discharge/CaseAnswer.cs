@@ -21,7 +21,7 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, 
     /// <param name="place">The bottle in it.</param>
     public DischargeCase Of(Temperature temperature, Attitude attitude, BottlePlace place)
     {
-        var conditions = CaseConditions.Of(layout, bottle, CushionGases.Of(bottle.CushionGas).Gas, temperature.Kelvins);
+        var conditions = CaseConditions.Of(layout, bottle, temperature.Kelvins);
         var answer = new DischargeCase
         {
             Temperature = temperature,

@@ -1,4 +1,3 @@
-using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 
@@ -18,9 +17,8 @@ internal readonly record struct CaseConditions(
     /// <summary>The conditions of a layout's bottle.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="bottle">Its bottle.</param>
-    /// <param name="gas">The gas of its cushion.</param>
     /// <param name="temperature">Temperature of bottle and contents, K.</param>
-    public static CaseConditions Of(Layout layout, Bottle bottle, IGas gas, double temperature)
+    public static CaseConditions Of(Layout layout, Bottle bottle, double temperature)
     {
         var agent = layout.Agent;
         if (agent.FreezingPoint is { } freezing && temperature < freezing)
@@ -35,9 +33,9 @@ internal readonly record struct CaseConditions(
             return known.Failed(DischargeFailureKind.Boiling, $"At {Celsius(temperature)} the liquid boils at the surroundings' pressure: flow with vapour in it is not answered for this agent.");
         if (part >= 1)
             return known.Failed(DischargeFailureKind.LiquidFull, $"At {Celsius(temperature)} the liquid alone fills the bottle: no cushion is left to drive it, and its pressure is not known.");
-        if (!BottlePressure.TryAt(bottle, agent, temperature, out var pressure))
-            return known.Failed(DischargeFailureKind.LiquidFull, "The liquid fills the whole bottle when it is charged: no cushion is left.");
-        known = known with { Pressure = pressure, GasDensity = GasDensity_(bottle, agent, gas, temperature, pressure - vapour) };
+        if (!BottlePressure.TryAt(bottle, agent, temperature, out var pressure, out var gasDensity))
+            return known.Failed(DischargeFailureKind.OutsideData, $"At {Celsius(temperature)} the cushion has no state within the data of its gas.");
+        known = known with { Pressure = pressure, GasDensity = gasDensity };
         if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
             return known.Failed(DischargeFailureKind.NoPressure, $"At {Celsius(temperature)} the pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
         return pressure > layout.AmbientPressure.Pascals
@@ -49,9 +47,6 @@ internal readonly record struct CaseConditions(
 
     static CaseConditions Without(DischargeFailureKind kind, string message) =>
         new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, new(kind, message));
-
-    static double GasDensity_(Bottle bottle, LiquidAgent agent, IGas gas, double temperature, double pressure) =>
-        pressure / (gas.GasConstant * temperature) + 0 * bottle.Count * agent.Density(temperature);
 
     static string Celsius(double kelvins) => FormattableString.Invariant($"{kelvins - 273.15:0.##} °C");
 }
