@@ -25,7 +25,7 @@ static class DipTubeReader
     /// <param name="context">The reading.</param>
     /// <param name="element">The dip tube.</param>
     /// <param name="bottleLength">Inside length of the bottle, m; NaN where it is not known.</param>
-    public static DipTube? Read(ReadingContext context, JsonElement element, double bottleLength)
+    public static DipTube? Read(ReadingContext context, JsonValue element, double bottleLength)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.DipTube.TryRead(context, element, out var members)) return null;
         members.Requires(context, DipTubeField.Bore, Sizes.Bore);

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
@@ -18,14 +17,14 @@ static class ModelReader
     public static readonly Vocabulary NozzleModels = new("delayed", "equilibrium", "frozen");
 
     /// <summary>Adds what is wrong with them.</summary>
-    public static void Check(ReadingContext context, JsonElement element)
+    public static void Check(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Model.TryRead(context, element, out var members)) return;
         TextValue.Read(context, members[ModelField.Note], "a note");
         TextValue.Choice(context, members[ModelField.Nozzles], NozzleModels);
         NumberValue.Read(context, members[ModelField.Film], Sizes.Film);
         var lag = members[ModelField.NitrogenLag];
-        if (lag.ValueKind is JsonValueKind.String && JsonMarshal.GetRawUtf8Value(lag)[1..^1].SequenceEqual("frozen"u8)) return;
+        if (lag.ValueKind is JsonValueKind.String && lag.Unquoted.SequenceEqual("frozen"u8)) return;
         QuantityValue.Read(context, lag, Sizes.NitrogenLag);
     }
 }

@@ -38,7 +38,7 @@ static class OutletReader
     /// <param name="context">The reading.</param>
     /// <param name="element">The outlet.</param>
     /// <param name="bottleLength">Inside length of the bottle, m; NaN where it is not known.</param>
-    public static BottleOutlet? Read(ReadingContext context, JsonElement element, double bottleLength)
+    public static BottleOutlet? Read(ReadingContext context, JsonValue element, double bottleLength)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Outlet.TryRead(context, element, out var members)) return null;
         TextValue.Read(context, members[OutletField.Note], "a note");
@@ -53,7 +53,7 @@ static class OutletReader
             double.IsFinite(burst) ? Pressure.FromPascals(burst) : null);
     }
 
-    static Regulator? Regulator(ReadingContext context, JsonElement element)
+    static Regulator? Regulator(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Regulator.TryRead(context, element, out var members)) return null;
         members.Requires(context, RegulatorField.SetPressure, "the pressure that it holds at its outlet, over the ambient pressure");
@@ -63,7 +63,7 @@ static class OutletReader
         return double.IsFinite(set) ? new Regulator(Pressure.FromPascals(set), double.IsFinite(kv) ? kv : null) : null;
     }
 
-    static Restrictor? Restrictor(ReadingContext context, JsonElement element)
+    static Restrictor? Restrictor(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Restrictor.TryRead(context, element, out var members)) return null;
         members.Requires(context, RestrictorField.Diameter, Sizes.Hole);
