@@ -8,6 +8,8 @@ namespace FlowCalc.Layouts.Reading;
 sealed class NamedEntries<T>
     where T : class
 {
+    static readonly NamedEntries<T> None = new();
+
     readonly Dictionary<string, T?> byName = new(StringComparer.Ordinal);
     readonly List<string> names = [];
     readonly List<(T? Entry, JsonValue Element)> placed = [];
@@ -32,7 +34,7 @@ sealed class NamedEntries<T>
     /// <param name="read">Reads one entry.</param>
     public static NamedEntries<T> Read(ReadingContext context, JsonValue element, string what, Func<ReadingContext, string, JsonValue, T?> read)
     {
-        if (element.ValueKind is JsonValueKind.Undefined) return new NamedEntries<T>();
+        if (element.ValueKind is JsonValueKind.Undefined) return None;
         if (element.ValueKind is not JsonValueKind.Object)
         {
             context.Faults.Add(element, $"read {Said.Value(element)}: {what} are an object that holds one entry a name");
