@@ -21,8 +21,9 @@ internal static class ShortestNumber
     public static int Write(double number, Span<byte> text)
     {
         var bits = BitConverter.DoubleToUInt64Bits(number);
+        // Half the losses of a layout are exactly nothing.
         if (bits << 1 == 0)
-            return Framework(number, text);
+            return Zero(bits != 0, text);
         var (digits, exponent) = Decimal(bits & ((1UL << 52) - 1), (int)(bits >> 52) & 0x7FF);
         var at = 0;
         if ((long)bits < 0)
@@ -56,6 +57,13 @@ internal static class ShortestNumber
         digits[point..].CopyTo(text[(at + point + 1)..]);
         text[at + point] = (byte)'.';
         return at + count + 1;
+    }
+
+    static int Zero(bool isNegative, Span<byte> text)
+    {
+        text[0] = isNegative ? (byte)'-' : (byte)'0';
+        text[1] = (byte)'0';
+        return isNegative ? 2 : 1;
     }
 
     static int Framework(double number, Span<byte> text)

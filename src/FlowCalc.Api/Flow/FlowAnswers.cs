@@ -23,7 +23,7 @@ internal static class FlowAnswers
         Points(flow, layout, write),
         new SolverAnswer(flow.Report.Iterations, UnitWriter.Plain(flow.Report.MassResidual)),
         flow.Assumptions,
-        Each(judgement.Limits, limit => LimitAnswer.Of(limit, write)),
+        LimitAnswers.Of(judgement.Limits, write),
         Cautions.For(layout),
         Engine.Answer);
 

@@ -40,35 +40,37 @@ internal static class FlowAnswer
 
         var total = flow[0];
         var wanted = WantedShares.Of(layout);
-        var fromSupply = new LossParts[parts.Length];
         var pressures = new Pressure[layout.Points.Length];
         var runs = new RunFlow[layout.Runs.Length];
         var nozzles = new NozzleFlow?[layout.Points.Length];
         var shares = new double[layout.Points.Length];
+        var nozzleCount = 0;
         double worst = report.PressureResidual;
         for (var j = 0; j < parts.Length; j++)
         {
             if (j % 4096 == 0) cancellationToken.ThrowIfCancellationRequested();
-            fromSupply[j] = j == 0 ? parts[0] : fromSupply[network.Parent[j]] + parts[j];
             // The solver's own figure: behind a long way the reservoir's pressure less all losses would be rounding.
             var pressure = path.Pressure(state.Potential[j]);
-            worst = Math.Max(worst, Math.Abs(reservoir - fromSupply[j].Total - pressure));
             pressures[compiled.Points[j]] = Pressure.FromPascals(pressure);
             if (j > 0)
             {
                 var above = path.Pressure(state.Potential[network.Parent[j]]);
                 runs[compiled.Runs[j]] = Run(network.Tubes, j, flow[j], path, above - parts[j].Tees - parts[j].BoreChanges, pressure, parts[j]);
+                // From here on the losses from the supply, in the same place.
+                parts[j] = parts[network.Parent[j]] + parts[j];
             }
+            worst = Math.Max(worst, Math.Abs(reservoir - parts[j].Total - pressure));
             if (layout.Points[compiled.Points[j]] is not Nozzle) continue;
             var point = compiled.Points[j];
+            nozzleCount++;
             shares[point] = total > 0 ? flow[j] / total : 0;
             nozzles[point] = new(point, Pressure.FromPascals(pressure), MassFlow.FromKilogramsPerSecond(flow[j]),
-                VolumeFlow.FromCubicMetersPerSecond(flow[j] / path.ReferenceDensity), shares[point], wanted[point], fromSupply[j].ToBreakdown());
+                VolumeFlow.FromCubicMetersPerSecond(flow[j] / path.ReferenceDensity), shares[point], wanted[point], parts[j].ToBreakdown());
         }
 
         var supply = new SupplyFlow(Pressure.FromPascals(reservoir), pressures[compiled.Points[0]], MassFlow.FromKilogramsPerSecond(total),
             VolumeFlow.FromCubicMetersPerSecond(total / path.ReferenceDensity));
-        ImmutableArray<NozzleFlow> inOrder = [.. nozzles.OfType<NozzleFlow>()];
+        var inOrder = InOrder(nozzles, nozzleCount);
         return new(
             report with { PressureResidual = worst },
             supply,
@@ -77,6 +79,15 @@ internal static class FlowAnswer
             ImmutableCollectionsMarshal.AsImmutableArray(pressures),
             ZoneShare.Of(layout, shares, wanted),
             FlowAssumptions.Of(layout));
+    }
+
+    static ImmutableArray<NozzleFlow> InOrder(NozzleFlow?[] byPoint, int count)
+    {
+        var nozzles = new NozzleFlow[count];
+        var next = 0;
+        foreach (var nozzle in byPoint)
+            if (nozzle is not null) nozzles[next++] = nozzle;
+        return ImmutableCollectionsMarshal.AsImmutableArray(nozzles);
     }
 
     static RunFlow Run(FrictionSegments tubes, int j, double flow, LiquidPath path, double pressureIn, double pressureOut, in LossParts parts)

@@ -19,6 +19,7 @@ public sealed record ZoneShare(string Zone, double Share, double WantedShare)
     /// <returns>One entry a zone, in the order of <see cref="Layout.Zones"/>.</returns>
     internal static ImmutableArray<ZoneShare> Of(Layout layout, double[] share, double[] wanted)
     {
+        if (layout.Zones.IsEmpty) return [];
         var sums = new Dictionary<string, (double Share, double Wanted)>(layout.Zones.Length);
         foreach (var zone in layout.Zones) sums[zone.Id] = default;
         for (var i = 0; i < layout.Points.Length; i++)

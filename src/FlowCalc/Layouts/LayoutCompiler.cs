@@ -13,7 +13,7 @@ internal static class LayoutCompiler
     {
         var count = layout.Points.Length;
         var leaving = LeavingRuns.Of(layout);
-        var builder = new NetworkBuilder(count);
+        var builder = Builder(layout);
         int[] points = new int[count], runs = new int[count];
         double[] fittings = new double[count], boreChanges = new double[count];
         var supply = leaving.SupplyPoint;
@@ -42,6 +42,14 @@ internal static class LayoutCompiler
             PushReversed(waiting, leaving.Of(run.To), node);
         }
         return new(builder.Build(), points, runs, fittings, boreChanges);
+    }
+
+    static NetworkBuilder Builder(Layout layout)
+    {
+        int bends = 0, nozzles = 0;
+        foreach (var run in layout.Runs) bends += run.Bends.Length;
+        foreach (var point in layout.Points) nozzles += point is Nozzle ? 1 : 0;
+        return new(layout.Points.Length, bends, nozzles);
     }
 
     static RunGeometry Geometry(Run run, double bore, double constant)

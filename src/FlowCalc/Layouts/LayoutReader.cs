@@ -29,9 +29,9 @@ public static class LayoutReader
         // The parser lets malformed bytes inside a string through and throws only when the string is asked for.
         if (!Utf8.IsValid(utf8.Span)) throw new JsonException("The text is not UTF-8.");
 
-        using var document = JsonDocument.Parse(utf8, new JsonDocumentOptions { MaxDepth = options.MaximumDepth });
+        using var document = JsonTree.Parse(utf8, options.MaximumDepth);
         var context = new ReadingContext(utf8, options, cancellationToken);
-        var layout = DocumentReader.Read(context, document.RootElement);
+        var layout = DocumentReader.Read(context, document.Root);
         return context.Faults.IsEmpty
             ? new LayoutReading(layout ?? throw new InvalidOperationException("A document without faults gave no layout."), [])
             : new LayoutReading(null, context.Faults.ToFaults());

@@ -5,14 +5,16 @@ namespace FlowCalc.Networks;
 
 /// <summary>Collects runs, parents before children, and packs them into a <see cref="Network"/>.</summary>
 /// <param name="capacity">Number of runs expected.</param>
-internal sealed class NetworkBuilder(int capacity)
+/// <param name="bends">Number of kinds of bend expected, of all runs together.</param>
+/// <param name="nozzles">Number of nozzles expected.</param>
+internal sealed class NetworkBuilder(int capacity, int bends = 0, int nozzles = 0)
 {
     readonly List<int> _parent = new(capacity);
     readonly List<RunGeometry> _runs = new(capacity);
-    readonly List<int> _nozzles = [];
-    readonly List<double> _nozzleArea = [];
+    readonly List<int> _nozzles = new(nozzles);
+    readonly List<double> _nozzleArea = new(nozzles);
     readonly List<(int Run, TeeLeg Leg, double InletBore)> _legs = [];
-    readonly List<(int Run, BendShape Shape, int Count)> _bends = [];
+    readonly List<(int Run, BendShape Shape, int Count)> _bends = new(bends);
     readonly List<(int Run, double Bore, double PerFriction, double Roughness)> _throats = [];
 
     /// <summary>Adds the run that feeds a new point, and gives the point's index.</summary>

@@ -26,17 +26,28 @@ public sealed class FlowAnswerWriterTests
             var flow = SteadyFlow.Solve(layout, cancel);
             var answer = FlowAnswers.Of(layout, flow, FlowFindings.Judge(layout, flow, units, cancel), UnitWriter.Of(units));
 
-            var straight = Text(writer => FlowAnswerWriter.Write(writer, answer));
+            var serialized = Serialized(answer);
 
-            Assert.Equal(Text(writer => JsonSerializer.Serialize(writer, answer, AnswerJson.Default.FlowAnswer)), straight);
+            Assert.Equal(serialized, Straight(answer, size: 1 << 20));
+            foreach (var size in (int[])[16, 300, 600, 2_000])
+                Assert.Equal(serialized, Straight(answer, size));
         }
     }
 
-    static string Text(Action<Utf8JsonWriter> write)
+    static string Serialized(FlowAnswer answer)
     {
         var text = new ArrayBufferWriter<byte>();
         using (var writer = new Utf8JsonWriter(text, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
-            write(writer);
+            JsonSerializer.Serialize(writer, answer, AnswerJson.Default.FlowAnswer);
         return Encoding.UTF8.GetString(text.WrittenSpan);
+    }
+
+    static string Straight(FlowAnswer answer, int size)
+    {
+        var sent = new ArrayBufferWriter<byte>();
+        using var text = new JsonText(sent, size);
+        FlowAnswerWriter.Write(text, answer);
+        Assert.Equal(sent.WrittenCount == 0, text.IsWhole);
+        return Encoding.UTF8.GetString([.. sent.WrittenSpan, .. text.Bytes.Span]);
     }
 }

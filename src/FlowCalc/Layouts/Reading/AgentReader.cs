@@ -20,7 +20,7 @@ static class AgentReader
     const string Right = "an id of the catalogue, an object with mixture and massFraction, or one with density, viscosity and, if known, freezingPoint";
 
     /// <summary>The agent; null where it is missing or none.</summary>
-    public static LiquidAgent? Read(ReadingContext context, JsonElement element)
+    public static LiquidAgent? Read(ReadingContext context, JsonValue element)
     {
         switch (element.ValueKind)
         {
@@ -36,7 +36,7 @@ static class AgentReader
         }
     }
 
-    static LiquidAgent? Named(ReadingContext context, JsonElement element)
+    static LiquidAgent? Named(ReadingContext context, JsonValue element)
     {
         var id = TextValue.Name(context, element, "an agent's id");
         if (id is null) return null;

@@ -16,7 +16,7 @@ enum BendField
 static class BendReader
 {
     /// <summary>The bends that could be read.</summary>
-    public static ImmutableArray<Bend> Read(ReadingContext context, JsonElement element, double bore)
+    public static ImmutableArray<Bend> Read(ReadingContext context, JsonValue element, double bore)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return [];
         if (element.ValueKind is not JsonValueKind.Array)

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text.Json;
 using FlowCalc.Agents;
 using FlowCalc.Quantities;
@@ -32,7 +31,7 @@ static class BottleFill
     }
 
     // The unit decides which of the three is meant, so it is looked at before the number.
-    static SizeRange? Way(ReadingContext context, JsonElement element)
+    static SizeRange? Way(ReadingContext context, JsonValue element)
     {
         foreach (var way in Ways)
             if (Fits(element, way.Kind)) return way;
@@ -41,18 +40,18 @@ static class BottleFill
         return null;
     }
 
-    static bool Fits(JsonElement element, QuantityKind kind)
+    static bool Fits(JsonValue element, QuantityKind kind)
     {
         if (element.ValueKind is JsonValueKind.String)
         {
-            var raw = JsonMarshal.GetRawUtf8Value(element)[1..^1];
+            var raw = element.Unquoted;
             return raw.Contains((byte)'\\')
                 ? RawText.Decode(raw) is { } text && QuantityReader.TryRead(text, kind, out _, out _)
                 : QuantityReader.TryRead(raw, kind, out _, out _);
         }
         return element.ValueKind is JsonValueKind.Object
-            && element.TryGetProperty("unit"u8, out var unit) && unit.ValueKind is JsonValueKind.String
-            && RawText.Decode(JsonMarshal.GetRawUtf8Value(unit)[1..^1]) is { } spelling
+            && element.TryGetProperty("unit", out var unit) && unit.ValueKind is JsonValueKind.String
+            && RawText.Decode(unit.Unquoted) is { } spelling
             && QuantityReader.TryRead("1 " + spelling, kind, out _, out _);
     }
 }

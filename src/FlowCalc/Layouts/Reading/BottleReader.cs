@@ -1,4 +1,3 @@
-using System.Text.Json;
 using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using UnitsNet;
@@ -32,7 +31,7 @@ static class BottleReader
     public static readonly Vocabulary Heats = new("wall", "isothermal", "adiabatic");
 
     /// <summary>The bottle as a supply; without one where something is missing or wrong.</summary>
-    public static SupplyDraft Read(ReadingContext context, JsonElement element, LiquidAgent? agent)
+    public static SupplyDraft Read(ReadingContext context, JsonValue element, LiquidAgent? agent)
     {
         if (!LayoutFields.Bottle.TryRead(context, element, out var members)) return new SupplyDraft(null, double.NaN, default);
         var before = context.Faults.Count;

@@ -26,7 +26,7 @@ static class BottleShellReader
     const double MostDisagreement = 0.05;
 
     /// <summary>Inside diameter and length, held against the volume; null where missing or wrong.</summary>
-    public static BottleShape? Shape(ReadingContext context, JsonElement element, double volume)
+    public static BottleShape? Shape(ReadingContext context, JsonValue element, double volume)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.BottleShape.TryRead(context, element, out var members)) return null;
         members.Requires(context, BottleShapeField.Diameter, Sizes.BottleDiameter);
@@ -45,7 +45,7 @@ static class BottleShellReader
     }
 
     /// <summary>Material and thickness of the shell; null where missing or wrong.</summary>
-    public static BottleWall? Wall(ReadingContext context, JsonElement element)
+    public static BottleWall? Wall(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.BottleWall.TryRead(context, element, out var members)) return null;
         members.Requires(context, BottleWallField.Material, "the shell's material, such as \"aluminium\" or \"steel\"");

@@ -29,14 +29,14 @@ static class CasesReader
     const double SameTemperature = 1e-6;
 
     /// <summary>The cases; null where they are missing or none.</summary>
-    public static DischargeCases? Read(ReadingContext context, JsonElement element)
+    public static DischargeCases? Read(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Cases.TryRead(context, element, out var members)) return null;
         TextValue.Read(context, members[CasesField.Note], "a note");
         return new DischargeCases(Temperatures(context, members[CasesField.Temperatures]), Attitudes(context, members[CasesField.Attitudes]));
     }
 
-    static ImmutableArray<Temperature> Temperatures(ReadingContext context, JsonElement element)
+    static ImmutableArray<Temperature> Temperatures(ReadingContext context, JsonValue element)
     {
         if (!IsList(context, element, "temperatures")) return [];
         var temperatures = ImmutableArray.CreateBuilder<Temperature>();
@@ -51,7 +51,7 @@ static class CasesReader
         return temperatures.DrainToImmutable();
     }
 
-    static ImmutableArray<Attitude> Attitudes(ReadingContext context, JsonElement element)
+    static ImmutableArray<Attitude> Attitudes(ReadingContext context, JsonValue element)
     {
         if (!IsList(context, element, "attitudes")) return [];
         var attitudes = ImmutableArray.CreateBuilder<Attitude>();
@@ -70,7 +70,7 @@ static class CasesReader
         return attitudes.DrainToImmutable();
     }
 
-    static bool IsList(ReadingContext context, JsonElement element, string what)
+    static bool IsList(ReadingContext context, JsonValue element, string what)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return false;
         if (element.ValueKind is JsonValueKind.Array && element.GetArrayLength() is >= 1 and <= MostOfEach) return true;

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
@@ -7,11 +6,11 @@ namespace FlowCalc.Layouts.Reading;
 static class CoverageValue
 {
     /// <summary>Where a nozzle points: three bare numbers, not all 0.</summary>
-    public static void CheckAim(ReadingContext context, JsonElement element) =>
+    public static void CheckAim(ReadingContext context, JsonValue element) =>
         SpaceValue.Direction(context, element, Sizes.DirectionPart, mayBeZero: false);
 
     /// <summary>A nozzle's spray: an object whose members are not looked at, but none may come twice.</summary>
-    public static void CheckSpray(ReadingContext context, JsonElement element)
+    public static void CheckSpray(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return;
         if (element.ValueKind is not JsonValueKind.Object)
@@ -19,7 +18,7 @@ static class CoverageValue
             context.Faults.Add(element, $"read {Said.Value(element)}: a spray is an object");
             return;
         }
-        Stack<JsonElement> open = new([element]);
+        Stack<JsonValue> open = new([element]);
         while (open.TryPop(out var next))
         {
             if (next.ValueKind is JsonValueKind.Array)
@@ -30,14 +29,14 @@ static class CoverageValue
     }
 
     // Every fault further in repeats the names on its way, so that these must have a bound.
-    static void CheckMembers(ReadingContext context, JsonElement element, Stack<JsonElement> open)
+    static void CheckMembers(ReadingContext context, JsonValue element, Stack<JsonValue> open)
     {
         var passes = 0;
         HashSet<string> seen = new(StringComparer.Ordinal);
         foreach (var property in element.EnumerateObject())
         {
             context.Pass(passes++);
-            var name = RawText.Decode(JsonMarshal.GetRawUtf8PropertyName(property));
+            var name = RawText.Decode(property.RawName);
             if (name is null)
             {
                 context.Faults.Add(property.Value, "read a name that holds half of a surrogate pair, which stands for no character");

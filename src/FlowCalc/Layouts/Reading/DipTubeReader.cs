@@ -28,7 +28,7 @@ static class DipTubeReader
     /// <param name="element">The dip tube.</param>
     /// <param name="volume">Volume of the bottle, m³; NaN where it is not known.</param>
     /// <param name="shape">Its shape; null where it is not given.</param>
-    public static DipTube? Read(ReadingContext context, JsonElement element, double volume, BottleShape? shape)
+    public static DipTube? Read(ReadingContext context, JsonValue element, double volume, BottleShape? shape)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.DipTube.TryRead(context, element, out var members)) return null;
         members.Requires(context, DipTubeField.Bore, Sizes.Bore);
@@ -48,7 +48,7 @@ static class DipTubeReader
             : null;
     }
 
-    static void CheckInside(ReadingContext context, JsonElement element, in Place inlet, double volume, BottleShape? shape, double dipTube)
+    static void CheckInside(ReadingContext context, JsonValue element, in Place inlet, double volume, BottleShape? shape, double dipTube)
     {
         var cylinder = BottleCylinder.Of(volume, shape, dipTube);
         // The document's own digits leave a diameter that is a hair off.

@@ -35,7 +35,7 @@ static class DocumentReader
     public static readonly Vocabulary Applications = new("motorsport", "marine-engine-space", "machine", "electrical-cabinet");
 
     /// <summary>The layout; null where the log has faults.</summary>
-    public static Layout? Read(ReadingContext context, JsonElement element)
+    public static Layout? Read(ReadingContext context, JsonValue element)
     {
         if (!LayoutFields.Document.TryRead(context, element, out var root)) return null;
         ReadFormat(context, root);

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
-using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -20,16 +18,16 @@ sealed class FaultLog(ReadOnlyMemory<byte> utf8, int maximum)
     public int Count => faults.Count + unlisted;
 
     /// <summary>Adds a fault of a value.</summary>
-    public void Add(JsonElement at, [InterpolatedStringHandlerArgument("")] ref FaultMessage message) => Record(at, null, message.ToText());
+    public void Add(JsonValue at, [InterpolatedStringHandlerArgument("")] ref FaultMessage message) => Record(at, null, message.ToText());
 
     /// <summary>Adds a fault of a value.</summary>
-    public void Add(JsonElement at, string message) => Record(at, null, message);
+    public void Add(JsonValue at, string message) => Record(at, null, message);
 
     /// <summary>Adds a fault of a member of an object, which need not be there.</summary>
-    public void Add(JsonElement owner, string member, [InterpolatedStringHandlerArgument("")] ref FaultMessage message) => Record(owner, member, message.ToText());
+    public void Add(JsonValue owner, string member, [InterpolatedStringHandlerArgument("")] ref FaultMessage message) => Record(owner, member, message.ToText());
 
     /// <summary>Adds a fault of a member of an object, which need not be there.</summary>
-    public void Add(JsonElement owner, string member, string message) => Record(owner, member, message);
+    public void Add(JsonValue owner, string member, string message) => Record(owner, member, message);
 
     /// <summary>Every fault in the document's order, and one that counts those beyond the maximum.</summary>
     public ImmutableArray<LayoutFault> ToFaults()
@@ -43,15 +41,14 @@ sealed class FaultLog(ReadOnlyMemory<byte> utf8, int maximum)
         return all.ToImmutable();
     }
 
-    void Record(JsonElement at, string? member, string message)
+    void Record(JsonValue at, string? member, string message)
     {
         if (IsFull)
         {
             unlisted++;
             return;
         }
-        utf8.Span.Overlaps(JsonMarshal.GetRawUtf8Value(at), out var offset);
-        faults.Add(new PlacedFault(offset, member, message));
+        faults.Add(new PlacedFault(at.Start, member, message));
     }
 
     readonly record struct PlacedFault(int Offset, string? Member, string Message);

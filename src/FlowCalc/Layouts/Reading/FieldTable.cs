@@ -30,7 +30,7 @@ sealed class FieldTable<TField>(string what, params ImmutableArray<string> plann
 
     /// <summary>Sorts an object's members by field; unknown and repeated ones are faults.</summary>
     /// <returns>Whether it is an object at all.</returns>
-    public bool TryRead(ReadingContext context, JsonElement element, out Members<TField> members)
+    public bool TryRead(ReadingContext context, JsonValue element, out Members<TField> members)
     {
         members = new Members<TField>(element, this);
         if (element.ValueKind is not JsonValueKind.Object)

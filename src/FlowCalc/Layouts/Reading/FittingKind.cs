@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -12,7 +11,7 @@ static class FittingKind
     public static bool HasMeaning(string kind) => kind is Fitting.Elbow or Union or BulkheadUnion;
 
     /// <summary>The kind; null where it is missing or wrong, as is one that only case, spaces or hyphens keep from having a meaning.</summary>
-    public static string? Read(ReadingContext context, JsonElement element)
+    public static string? Read(ReadingContext context, JsonValue element)
     {
         var kind = TextValue.Name(context, element, "a kind");
         if (kind is null || HasMeaning(kind) || Meant(kind) is not { } meant) return kind;

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using FlowCalc.Losses;
 using FlowCalc.Stock;
 using UnitsNet;
@@ -26,7 +25,7 @@ static class FittingReader
     const string WholeElbow = "kv stands for the whole fitting, its bore with it; an elbow has bore beside lossCoefficient or alone";
 
     /// <summary>An entry of the document's fittings; null where something is wrong.</summary>
-    public static Fitting? Own(ReadingContext context, string name, JsonElement element) => Described(context, name, element);
+    public static Fitting? Own(ReadingContext context, string name, JsonValue element) => Described(context, name, element);
 
     /// <summary>A fitting of the catalogue.</summary>
     public static Fitting Of(CatalogueFitting fitting) => new()
@@ -41,7 +40,7 @@ static class FittingReader
     };
 
     /// <summary>A fitting described in the document; null where something is wrong.</summary>
-    public static Fitting? Described(ReadingContext context, string? name, JsonElement element)
+    public static Fitting? Described(ReadingContext context, string? name, JsonValue element)
     {
         if (!LayoutFields.Fitting.TryRead(context, element, out var members)) return null;
         var before = context.Faults.Count;
@@ -82,7 +81,7 @@ static class FittingReader
         if (!members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, isElbow ? WholeElbow : OneLoss);
     }
 
-    static Length? Size(ReadingContext context, JsonElement element, SizeRange range)
+    static Length? Size(ReadingContext context, JsonValue element, SizeRange range)
     {
         var size = QuantityValue.Read(context, element, range);
         return double.IsFinite(size) ? Length.FromMeters(size) : null;

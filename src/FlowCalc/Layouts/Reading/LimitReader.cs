@@ -23,10 +23,10 @@ static class LimitReader
     static readonly ImmutableArray<string> MayBeNegative = ["bends-overlap", "bends-interact"];
 
     /// <summary>The limits in the document's order.</summary>
-    public static ImmutableArray<Limit> Read(ReadingContext context, JsonElement element) =>
+    public static ImmutableArray<Limit> Read(ReadingContext context, JsonValue element) =>
         [.. NamedEntries<Limit>.Read(context, element, "limits", One).Entries];
 
-    static Limit? One(ReadingContext context, string code, JsonElement element)
+    static Limit? One(ReadingContext context, string code, JsonValue element)
     {
         if (DefaultLimits.Find(code) is not { } definition)
         {
@@ -51,7 +51,7 @@ static class LimitReader
         return limit;
     }
 
-    static Measure? Step(ReadingContext context, JsonElement element, QuantityKind? kind, bool mayBeNegative)
+    static Measure? Step(ReadingContext context, JsonValue element, QuantityKind? kind, bool mayBeNegative)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         if (kind is null)
@@ -67,7 +67,7 @@ static class LimitReader
         return null;
     }
 
-    static bool IsTooLow(ReadingContext context, JsonElement element, double si, bool mayBeNegative)
+    static bool IsTooLow(ReadingContext context, JsonValue element, double si, bool mayBeNegative)
     {
         if (si >= 0 || mayBeNegative) return false;
         context.Faults.Add(element, $"read {QuantityValue.Shown(element)}: what it measures is never under 0, and so is its limit");

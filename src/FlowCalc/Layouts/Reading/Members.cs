@@ -1,21 +1,20 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
 
 /// <summary>The members of one object, found by field whatever their order; a missing one has <see cref="JsonValueKind.Undefined"/>.</summary>
-ref struct Members<TField>(JsonElement owner, FieldTable<TField> table)
+ref struct Members<TField>(JsonValue owner, FieldTable<TField> table)
     where TField : struct, Enum
 {
     Slots slots;
 
     /// <summary>The object itself.</summary>
-    public readonly JsonElement Owner => owner;
+    public readonly JsonValue Owner => owner;
 
-    public readonly JsonElement this[TField field] => slots[Unsafe.BitCast<TField, int>(field)];
+    public readonly JsonValue this[TField field] => owner.At(slots[Unsafe.BitCast<TField, int>(field)]);
 
-    public readonly bool Has(TField field) => this[field].ValueKind is not JsonValueKind.Undefined;
+    public readonly bool Has(TField field) => slots[Unsafe.BitCast<TField, int>(field)] != 0;
 
     /// <summary>Whether the member is there; a fault where it is not.</summary>
     public readonly bool Requires(ReadingContext context, TField field, string right)
@@ -45,14 +44,14 @@ ref struct Members<TField>(JsonElement owner, FieldTable<TField> table)
     {
         foreach (var property in owner.EnumerateObject())
         {
-            var raw = JsonMarshal.GetRawUtf8PropertyName(property);
+            var raw = property.RawName;
             var index = table.IndexOf(raw);
             if (index < 0)
             {
                 if (context.Faults.IsFull) context.Faults.Add(property.Value, "");
                 else context.Faults.Add(property.Value, Unknown(context, raw));
             }
-            else if (slots[index].ValueKind is JsonValueKind.Undefined) slots[index] = property.Value;
+            else if (slots[index] == 0) slots[index] = property.Value.Row;
             else context.Faults.Add(property.Value, $"repeated: {table.What} has {table.Names[index]} once");
         }
     }
@@ -65,9 +64,10 @@ ref struct Members<TField>(JsonElement owner, FieldTable<TField> table)
             : $"unknown field {Said.Name(name)} of {table.What}{NearNames.Advice(context, name, table.Names, mostListed: table.Names.Length)}";
     }
 
+    // Rows of the values; no member stands in row 0, the document.
     [InlineArray(24)]
     struct Slots
     {
-        JsonElement first;
+        int first;
     }
 }

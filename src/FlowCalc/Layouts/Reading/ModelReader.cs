@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
@@ -18,7 +17,7 @@ static class ModelReader
     public static readonly Vocabulary NozzleModels = new("delayed", "equilibrium", "frozen");
 
     /// <summary>Part of the liquid left as a film; the usual one where it is missing or wrong.</summary>
-    public static double Film(ReadingContext context, JsonElement element)
+    public static double Film(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Model.TryRead(context, element, out var members)) return Layout.UsualFilm;
         TextValue.Read(context, members[ModelField.Note], "a note");
@@ -28,9 +27,9 @@ static class ModelReader
         return double.IsFinite(film) ? film : Layout.UsualFilm;
     }
 
-    static void CheckLag(ReadingContext context, JsonElement element)
+    static void CheckLag(ReadingContext context, JsonValue element)
     {
-        if (element.ValueKind is JsonValueKind.String && JsonMarshal.GetRawUtf8Value(element)[1..^1].SequenceEqual("frozen"u8)) return;
+        if (element.ValueKind is JsonValueKind.String && element.Unquoted.SequenceEqual("frozen"u8)) return;
         QuantityValue.Read(context, element, Sizes.NitrogenLag);
     }
 }

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 
@@ -9,9 +8,11 @@ namespace FlowCalc.Layouts.Reading;
 sealed class NamedEntries<T>
     where T : class
 {
+    static readonly NamedEntries<T> None = new();
+
     readonly Dictionary<string, T?> byName = new(StringComparer.Ordinal);
     readonly List<string> names = [];
-    readonly List<(T? Entry, JsonElement Element)> placed = [];
+    readonly List<(T? Entry, JsonValue Element)> placed = [];
 
     /// <summary>Whether the dictionary itself could not be read, so that nothing can be said of names it may hold.</summary>
     public bool IsBroken { get; private init; }
@@ -22,7 +23,7 @@ sealed class NamedEntries<T>
     public IEnumerable<T> Entries => placed.Select(one => one.Entry).OfType<T>();
 
     /// <summary>Every entry with its place in the document.</summary>
-    public IReadOnlyList<(T? Entry, JsonElement Element)> Placed => placed;
+    public IReadOnlyList<(T? Entry, JsonValue Element)> Placed => placed;
 
     public bool TryFind(string name, out T? entry) => byName.TryGetValue(name, out entry);
 
@@ -31,9 +32,9 @@ sealed class NamedEntries<T>
     /// <param name="element">The dictionary.</param>
     /// <param name="what">What it holds, such as <c>tubes</c>.</param>
     /// <param name="read">Reads one entry.</param>
-    public static NamedEntries<T> Read(ReadingContext context, JsonElement element, string what, Func<ReadingContext, string, JsonElement, T?> read)
+    public static NamedEntries<T> Read(ReadingContext context, JsonValue element, string what, Func<ReadingContext, string, JsonValue, T?> read)
     {
-        if (element.ValueKind is JsonValueKind.Undefined) return new NamedEntries<T>();
+        if (element.ValueKind is JsonValueKind.Undefined) return None;
         if (element.ValueKind is not JsonValueKind.Object)
         {
             context.Faults.Add(element, $"read {Said.Value(element)}: {what} are an object that holds one entry a name");
@@ -44,7 +45,7 @@ sealed class NamedEntries<T>
         foreach (var property in element.EnumerateObject())
         {
             context.Pass(passes++);
-            var raw = JsonMarshal.GetRawUtf8PropertyName(property);
+            var raw = property.RawName;
             var name = RawText.Decode(raw);
             if (name is null || TextValue.NameFlaw(name) is not null)
                 context.Faults.Add(property.Value, $"read the name {Said.Name(name ?? Encoding.UTF8.GetString(raw))}: a name among {what} has 1 to 200 characters, none of them a control character or half of a surrogate pair");

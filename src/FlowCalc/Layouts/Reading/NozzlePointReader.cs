@@ -25,7 +25,7 @@ static class NozzlePointReader
         return new Nozzle(id, at, note, opening?.KFactor ?? double.NaN, opening?.Orifice, zone, double.IsFinite(share) ? share : null, range ?? opening?.PressureRange, type);
     }
 
-    static NozzleOpening? Named(ReadingContext context, JsonElement element, string? name, NamedEntries<NozzleOpening> nozzles)
+    static NozzleOpening? Named(ReadingContext context, JsonValue element, string? name, NamedEntries<NozzleOpening> nozzles)
     {
         if (name is null) return null;
         if (nozzles.TryFind(name, out var opening)) return opening;
@@ -33,7 +33,7 @@ static class NozzlePointReader
         return null;
     }
 
-    static string? Zone(ReadingContext context, JsonElement element, NamedEntries<Zone> zones)
+    static string? Zone(ReadingContext context, JsonValue element, NamedEntries<Zone> zones)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         var name = TextValue.Name(context, element, "a zone's name");

@@ -33,7 +33,7 @@ sealed record NozzleOpening(double KFactor, NozzleOrifice? Orifice, PressureRang
 static class NozzleReader
 {
     /// <summary>An entry of the document's nozzles; null where something is wrong.</summary>
-    public static NozzleOpening? Own(ReadingContext context, string name, JsonElement element)
+    public static NozzleOpening? Own(ReadingContext context, string name, JsonValue element)
     {
         if (!LayoutFields.Nozzle.TryRead(context, element, out var members)) return null;
         var before = context.Faults.Count;
@@ -47,7 +47,7 @@ static class NozzleReader
     }
 
     /// <summary>A K-factor, given or from an orifice; NaN where both are missing or wrong.</summary>
-    public static NozzleOpening Opening(ReadingContext context, JsonElement kFactor, JsonElement orifice)
+    public static NozzleOpening Opening(ReadingContext context, JsonValue kFactor, JsonValue orifice)
     {
         var given = QuantityValue.Read(context, kFactor, Sizes.KFactor);
         if (orifice.ValueKind is JsonValueKind.Undefined) return new NozzleOpening(given, null, null);
@@ -57,7 +57,7 @@ static class NozzleReader
     }
 
     /// <summary>The pressures at which a nozzle does its work; null where missing or wrong.</summary>
-    public static PressureRange? Range(ReadingContext context, JsonElement element)
+    public static PressureRange? Range(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         if (element.ValueKind is not JsonValueKind.Array || element.GetArrayLength() != 2)
@@ -76,7 +76,7 @@ static class NozzleReader
         return double.IsFinite(least + most) ? new PressureRange(Pressure.FromPascals(least), Pressure.FromPascals(most)) : null;
     }
 
-    static NozzleOrifice? Holes(ReadingContext context, JsonElement element)
+    static NozzleOrifice? Holes(ReadingContext context, JsonValue element)
     {
         if (!LayoutFields.Orifice.TryRead(context, element, out var members)) return null;
         members.Requires(context, OrificeField.Diameter, Sizes.Hole);

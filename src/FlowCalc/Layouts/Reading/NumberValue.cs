@@ -6,7 +6,7 @@ namespace FlowCalc.Layouts.Reading;
 static class NumberValue
 {
     /// <summary>A number in its range; NaN where it is missing or none.</summary>
-    public static double Read(ReadingContext context, JsonElement element, NumberRange range)
+    public static double Read(ReadingContext context, JsonValue element, NumberRange range)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return double.NaN;
         if (element.ValueKind is JsonValueKind.Number && element.TryGetDouble(out var value) && range.Holds(value)) return value;
@@ -17,7 +17,7 @@ static class NumberValue
     }
 
     /// <summary>A whole number of things; <paramref name="absent"/> where it is missing or none.</summary>
-    public static int Count(ReadingContext context, JsonElement element, int absent = 1)
+    public static int Count(ReadingContext context, JsonValue element, int absent = 1)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return absent;
         if (element.ValueKind is JsonValueKind.Number && element.TryGetDouble(out var value) && Sizes.Count.Holds(value) && double.IsInteger(value)) return (int)value;

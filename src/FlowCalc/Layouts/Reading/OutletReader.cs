@@ -39,7 +39,7 @@ static class OutletReader
     /// <param name="element">The outlet.</param>
     /// <param name="volume">Volume of the bottle, m³; NaN where it is not known.</param>
     /// <param name="shape">Its shape; null where it is not given.</param>
-    public static BottleOutlet? Read(ReadingContext context, JsonElement element, double volume, BottleShape? shape)
+    public static BottleOutlet? Read(ReadingContext context, JsonValue element, double volume, BottleShape? shape)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Outlet.TryRead(context, element, out var members)) return null;
         TextValue.Read(context, members[OutletField.Note], "a note");
@@ -54,7 +54,7 @@ static class OutletReader
             double.IsFinite(burst) ? Pressure.FromPascals(burst) : null);
     }
 
-    static Regulator? Regulator(ReadingContext context, JsonElement element)
+    static Regulator? Regulator(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Regulator.TryRead(context, element, out var members)) return null;
         members.Requires(context, RegulatorField.SetPressure, "the pressure that it holds at its outlet, over the ambient pressure");
@@ -64,7 +64,7 @@ static class OutletReader
         return double.IsFinite(set) ? new Regulator(Pressure.FromPascals(set), double.IsFinite(kv) ? kv : null) : null;
     }
 
-    static Restrictor? Restrictor(ReadingContext context, JsonElement element)
+    static Restrictor? Restrictor(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Restrictor.TryRead(context, element, out var members)) return null;
         members.Requires(context, RestrictorField.Diameter, Sizes.Hole);

@@ -1,4 +1,3 @@
-using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -22,4 +21,4 @@ enum PointKind
 /// <param name="At">The place; null where it is not given or could not be read.</param>
 /// <param name="FedThrough">Of a tee whose port could be read.</param>
 /// <param name="Point">The point itself; null where something is wrong with it.</param>
-readonly record struct PointDraft(JsonElement Element, PointKind Kind, string? Id, bool HasPlace, Place? At, TeePort? FedThrough, LayoutPoint? Point);
+readonly record struct PointDraft(JsonValue Element, PointKind Kind, string? Id, bool HasPlace, Place? At, TeePort? FedThrough, LayoutPoint? Point);

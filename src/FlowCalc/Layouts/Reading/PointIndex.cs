@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 
@@ -22,11 +21,11 @@ sealed class PointIndex
     public bool TryAdd(string id, int index) => byId.TryAdd(id, index);
 
     /// <summary>Index of the point that a run names; −1, with a fault, where there is none.</summary>
-    public int Find(ReadingContext context, JsonElement element)
+    public int Find(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.String)
         {
-            var raw = JsonMarshal.GetRawUtf8Value(element)[1..^1];
+            var raw = element.Unquoted;
             Span<char> id = stackalloc char[2 * TextValue.LongestName];
             if (!raw.Contains((byte)'\\') && Encoding.UTF8.TryGetChars(raw, id, out var length) && bySpan.TryGetValue(id[..length], out var index)) return index;
         }

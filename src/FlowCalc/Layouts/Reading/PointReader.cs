@@ -1,4 +1,3 @@
-using System.Text.Json;
 using FlowCalc.Losses;
 
 namespace FlowCalc.Layouts.Reading;
@@ -32,7 +31,7 @@ static class PointReader
     static readonly string KindRight = $"one of {Kinds.Listed}";
 
     /// <summary>Reads a point, as far as that goes.</summary>
-    public static PointDraft Read(ReadingContext context, JsonElement element, int index, NamedStock stock)
+    public static PointDraft Read(ReadingContext context, JsonValue element, int index, NamedStock stock)
     {
         if (!LayoutFields.Point.TryRead(context, element, out var members)) return new PointDraft(element, PointKind.Unknown, null, false, null, null, null);
         var before = context.Faults.Count;

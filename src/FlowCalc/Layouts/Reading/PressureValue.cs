@@ -7,7 +7,7 @@ namespace FlowCalc.Layouts.Reading;
 static class PressureValue
 {
     /// <summary>An absolute pressure, Pa; NaN where it is missing or none.</summary>
-    public static double Read(ReadingContext context, JsonElement element)
+    public static double Read(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !QuantityValue.TryRead(context, element, QuantityKind.Pressure, out var reading)) return double.NaN;
         var absolute = reading.IsGauge ? reading.Si + context.Ambient : reading.Si;
@@ -17,7 +17,7 @@ static class PressureValue
     }
 
     /// <summary>An absolute pressure over the ambient one, Pa; NaN where it is missing or not.</summary>
-    public static double ReadOverAmbient(ReadingContext context, JsonElement element, string what)
+    public static double ReadOverAmbient(ReadingContext context, JsonValue element, string what)
     {
         var pressure = Read(context, element);
         if (!(pressure <= context.Ambient)) return pressure;
@@ -26,7 +26,7 @@ static class PressureValue
     }
 
     /// <summary>The ambient pressure, Pa, whose unit must say absolute; NaN where it is missing or none.</summary>
-    public static double ReadAmbient(ReadingContext context, JsonElement element)
+    public static double ReadAmbient(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !QuantityValue.TryRead(context, element, QuantityKind.Pressure, out var reading)) return double.NaN;
         if (reading.IsGauge)

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 using FlowCalc.Quantities;
@@ -16,7 +15,7 @@ enum QuantityField
 static class QuantityValue
 {
     /// <summary>A size in its range, SI; NaN where it is missing or none. Pressures have their own way in: <see cref="PressureValue"/>.</summary>
-    public static double Read(ReadingContext context, JsonElement element, SizeRange range)
+    public static double Read(ReadingContext context, JsonValue element, SizeRange range)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !TryRead(context, element, range.Kind, out var reading)) return double.NaN;
         if (range.Holds(reading.Si)) return reading.Si;
@@ -25,16 +24,16 @@ static class QuantityValue
     }
 
     /// <summary>A fault that says what was read and what the range is.</summary>
-    public static void Outside(ReadingContext context, JsonElement element, SizeRange range) =>
+    public static void Outside(ReadingContext context, JsonValue element, SizeRange range) =>
         context.Faults.Add(element, $"read {Shown(element)}: {range.What} is {range.Words}");
 
     /// <summary>A quantity of a kind, whatever its size.</summary>
-    public static bool TryRead(ReadingContext context, JsonElement element, QuantityKind kind, out Quantities.Reading reading)
+    public static bool TryRead(ReadingContext context, JsonValue element, QuantityKind kind, out Quantities.Reading reading)
     {
         switch (element.ValueKind)
         {
             case JsonValueKind.String:
-                var raw = JsonMarshal.GetRawUtf8Value(element)[1..^1];
+                var raw = element.Unquoted;
                 if (raw.Contains((byte)'\\')) raw = Encoding.UTF8.GetBytes(RawText.Decode(raw) ?? "");
                 if (QuantityReader.TryRead(raw, kind, out reading, out var fault)) return true;
                 context.Faults.Add(element, fault);
@@ -53,15 +52,15 @@ static class QuantityValue
     }
 
     /// <summary>A quantity as the document has it, for a message.</summary>
-    public static string Shown(JsonElement element)
+    public static string Shown(JsonValue element)
     {
         if (element.ValueKind is not JsonValueKind.Object) return Said.Value(element);
-        return element.TryGetProperty("value"u8, out var value) && element.TryGetProperty("unit"u8, out var unit)
+        return element.TryGetProperty("value", out var value) && element.TryGetProperty("unit", out var unit)
             ? $"{Said.Value(value)} {Said.Value(unit).Trim('"')}"
             : Said.Value(element);
     }
 
-    static bool TryReadParts(ReadingContext context, JsonElement element, QuantityKind kind, out Quantities.Reading reading)
+    static bool TryReadParts(ReadingContext context, JsonValue element, QuantityKind kind, out Quantities.Reading reading)
     {
         reading = default;
         if (!LayoutFields.Quantity.TryRead(context, element, out var members)) return false;

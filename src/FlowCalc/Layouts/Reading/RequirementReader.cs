@@ -19,7 +19,7 @@ static class RequirementReader
     public static readonly Vocabulary Wholes = new("contents", "quantity");
 
     /// <summary>The requirement; null where it is missing or wrong.</summary>
-    public static Requirement? Read(ReadingContext context, JsonElement element)
+    public static Requirement? Read(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Requirement.TryRead(context, element, out var members)) return null;
         members.Requires(context, RequirementField.Part, Sizes.Part);
@@ -37,7 +37,7 @@ static class RequirementReader
             earliest > 0 ? Duration.FromSeconds(earliest) : null, Duration.FromSeconds(latest));
     }
 
-    static (double Earliest, double Latest)? Times(ReadingContext context, JsonElement element)
+    static (double Earliest, double Latest)? Times(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         if (element.ValueKind is not JsonValueKind.Array || element.GetArrayLength() != 2)

@@ -1,4 +1,3 @@
-using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -9,4 +8,4 @@ namespace FlowCalc.Layouts.Reading;
 /// <param name="HasLeaves">Whether the document names a port, readable or not.</param>
 /// <param name="Leaves">The port; null where it is not given or could not be read.</param>
 /// <param name="Run">The run itself; null where something is wrong with it.</param>
-readonly record struct RunDraft(JsonElement Element, int From, int To, bool HasLeaves, TeePort? Leaves, Run? Run);
+readonly record struct RunDraft(JsonValue Element, int From, int To, bool HasLeaves, TeePort? Leaves, Run? Run);

@@ -30,7 +30,7 @@ static class RunFittingsReader
     /// <param name="length">Developed length of the run, m; NaN where it is not known.</param>
     /// <param name="tube">The run's tube; null where it is not known.</param>
     /// <param name="own">The document's fittings.</param>
-    public static ImmutableArray<PlacedFitting> Read(ReadingContext context, JsonElement element, int run, double length, Tube? tube, NamedEntries<Fitting> own)
+    public static ImmutableArray<PlacedFitting> Read(ReadingContext context, JsonValue element, int run, double length, Tube? tube, NamedEntries<Fitting> own)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return [];
         if (element.ValueKind is not JsonValueKind.Array)
@@ -52,7 +52,7 @@ static class RunFittingsReader
         return fittings.DrainToImmutable();
     }
 
-    static PlacedFitting? One(ReadingContext context, JsonElement element, double length, Tube? tube, NamedEntries<Fitting> own)
+    static PlacedFitting? One(ReadingContext context, JsonValue element, double length, Tube? tube, NamedEntries<Fitting> own)
     {
         if (element.ValueKind is not JsonValueKind.Object || !IsPlaced(element))
             return Fitted(context, element, tube, own) is { } bare ? new PlacedFitting(bare, null, 1) : null;
@@ -68,18 +68,18 @@ static class RunFittingsReader
     }
 
     // An object is a fitting in its place unless it describes one itself.
-    static bool IsPlaced(JsonElement element) =>
-        element.TryGetProperty("fitting"u8, out _)
-        || (!element.TryGetProperty("kind"u8, out _) && (element.TryGetProperty("at"u8, out _) || element.TryGetProperty("count"u8, out _)));
+    static bool IsPlaced(JsonValue element) =>
+        element.TryGetProperty("fitting", out _)
+        || (!element.TryGetProperty("kind", out _) && (element.TryGetProperty("at", out _) || element.TryGetProperty("count", out _)));
 
-    static Fitting? Fitted(ReadingContext context, JsonElement element, Tube? tube, NamedEntries<Fitting> own)
+    static Fitting? Fitted(ReadingContext context, JsonValue element, Tube? tube, NamedEntries<Fitting> own)
     {
         var fitting = Named(context, element, own);
         if (fitting is not null && tube is not null) FittingChecks.Roughness(context, element, fitting, tube);
         return fitting;
     }
 
-    static Fitting? Named(ReadingContext context, JsonElement element, NamedEntries<Fitting> own)
+    static Fitting? Named(ReadingContext context, JsonValue element, NamedEntries<Fitting> own)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         if (element.ValueKind is JsonValueKind.Object) return FittingReader.Described(context, null, element);

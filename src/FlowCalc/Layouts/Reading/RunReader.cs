@@ -1,4 +1,3 @@
-using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -26,7 +25,7 @@ enum RunField
 static class RunReader
 {
     /// <summary>Reads a run, as far as that goes.</summary>
-    public static RunDraft Read(ReadingContext context, JsonElement element, int index, PointDraft[] points, PointIndex ids, RunTubes tubes, NamedStock stock)
+    public static RunDraft Read(ReadingContext context, JsonValue element, int index, PointDraft[] points, PointIndex ids, RunTubes tubes, NamedStock stock)
     {
         if (!LayoutFields.Run.TryRead(context, element, out var members)) return new RunDraft(element, -1, -1, false, null, null);
         var before = context.Faults.Count;

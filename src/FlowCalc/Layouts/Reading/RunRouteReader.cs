@@ -32,7 +32,7 @@ static class RunRouteReader
     }
 
     /// <summary>The corners between the ends that could be read.</summary>
-    public static ImmutableArray<Place> Corners(ReadingContext context, JsonElement element)
+    public static ImmutableArray<Place> Corners(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return [];
         if (element.ValueKind is not JsonValueKind.Array)

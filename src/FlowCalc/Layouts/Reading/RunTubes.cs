@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using FlowCalc.Stock;
 using UnitsNet;
 
@@ -37,7 +36,7 @@ sealed class RunTubes(NamedEntries<Tube> own)
         return double.IsFinite(bore + roughness) ? new Tube { Bore = Length.FromMeters(bore), Roughness = Length.FromMeters(roughness) } : null;
     }
 
-    Tube? Find(ReadingContext context, JsonElement element)
+    Tube? Find(ReadingContext context, JsonValue element)
     {
         var name = TextValue.Name(context, element, "a tube's name");
         if (name is null) return null;

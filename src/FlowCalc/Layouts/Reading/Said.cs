@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
 using FlowCalc.Quantities;
@@ -9,12 +8,12 @@ namespace FlowCalc.Layouts.Reading;
 static class Said
 {
     /// <summary>A value as the document has it; an object or an array by that word.</summary>
-    public static string Value(JsonElement element) => element.ValueKind switch
+    public static string Value(JsonValue element) => element.ValueKind switch
     {
         JsonValueKind.Object => "an object",
         JsonValueKind.Array => "an array",
-        JsonValueKind.String => Echo.Quoted(JsonMarshal.GetRawUtf8Value(element)[1..^1]),
-        _ => Echo.Plain(JsonMarshal.GetRawUtf8Value(element)),
+        JsonValueKind.String => Echo.Quoted(element.Unquoted),
+        _ => Echo.Plain(element.Raw),
     };
 
     /// <summary>A name in quotes.</summary>

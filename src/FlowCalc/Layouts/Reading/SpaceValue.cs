@@ -7,7 +7,7 @@ namespace FlowCalc.Layouts.Reading;
 static class SpaceValue
 {
     /// <summary>A place with a unit to each coordinate; null where it is missing or none.</summary>
-    public static Place? Place(ReadingContext context, JsonElement element)
+    public static Place? Place(ReadingContext context, JsonValue element)
     {
         if (!IsTriple(context, element, "three lengths [x, y, z], each with a unit")) return null;
         var x = QuantityValue.Read(context, element[0], Sizes.Coordinate);
@@ -17,7 +17,7 @@ static class SpaceValue
     }
 
     /// <summary>Three bare numbers; null where they are missing or none.</summary>
-    public static Direction? Direction(ReadingContext context, JsonElement element, NumberRange range, bool mayBeZero)
+    public static Direction? Direction(ReadingContext context, JsonValue element, NumberRange range, bool mayBeZero)
     {
         if (!IsTriple(context, element, "three bare numbers [x, y, z]")) return null;
         var x = NumberValue.Read(context, element[0], range);
@@ -30,7 +30,7 @@ static class SpaceValue
         return null;
     }
 
-    static bool IsTriple(ReadingContext context, JsonElement element, string right)
+    static bool IsTriple(ReadingContext context, JsonValue element, string right)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return false;
         if (element.ValueKind is JsonValueKind.Array && element.GetArrayLength() == 3) return true;

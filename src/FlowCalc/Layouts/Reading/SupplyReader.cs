@@ -18,7 +18,7 @@ static class SupplyReader
     public const string Right = "an object with pressure, held whatever it delivers, or with bottle";
 
     /// <summary>The supply; null where it is missing or none.</summary>
-    public static SupplyDraft Read(ReadingContext context, JsonElement element, LiquidAgent? agent)
+    public static SupplyDraft Read(ReadingContext context, JsonValue element, LiquidAgent? agent)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Supply.TryRead(context, element, out var members)) return default;
         if (members.Has(SupplyField.Note)) TextValue.Read(context, members[SupplyField.Note], "a note");
@@ -38,4 +38,4 @@ static class SupplyReader
 /// <param name="Supply">The supply; null where it could not be read.</param>
 /// <param name="ChargeTemperature">The bottle's charge temperature, K; null without a bottle.</param>
 /// <param name="ChargeTemperatureElement">Where the document states it.</param>
-readonly record struct SupplyDraft(Supply? Supply, double? ChargeTemperature, JsonElement ChargeTemperatureElement);
+readonly record struct SupplyDraft(Supply? Supply, double? ChargeTemperature, JsonValue ChargeTemperatureElement);

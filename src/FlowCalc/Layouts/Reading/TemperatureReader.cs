@@ -33,7 +33,7 @@ static class TemperatureReader
     /// <param name="owner">The object whose member the temperature is, or would be.</param>
     /// <param name="member">The member's name.</param>
     /// <param name="element">The temperature, where it is given.</param>
-    public static bool Suits(ReadingContext context, LiquidAgent agent, double temperature, JsonElement owner, string member, JsonElement element)
+    public static bool Suits(ReadingContext context, LiquidAgent agent, double temperature, JsonValue owner, string member, JsonValue element)
     {
         var flaw = temperature < agent.FreezingPoint
             ? $"{agent.Title} freezes at {Celsius(agent.FreezingPoint.Value)}"

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
@@ -9,7 +8,7 @@ static class TextValue
     public const int LongestName = 200, LongestNote = 10_000;
 
     /// <summary>Free text; null where it is missing or not text.</summary>
-    public static string? Read(ReadingContext context, JsonElement element, string what, int longest = LongestNote)
+    public static string? Read(ReadingContext context, JsonValue element, string what, int longest = LongestNote)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         if (element.ValueKind is not JsonValueKind.String)
@@ -17,7 +16,7 @@ static class TextValue
             context.Faults.Add(element, $"read {Said.Value(element)}: {what} is text");
             return null;
         }
-        var text = RawText.Decode(JsonMarshal.GetRawUtf8Value(element)[1..^1]);
+        var text = RawText.Decode(element.Unquoted);
         if (text is null) context.Faults.Add(element, $"read {Said.Value(element)}: an escape is half of a surrogate pair, which stands for no character");
         else if (IsLonger(text, longest))
         {
@@ -28,7 +27,7 @@ static class TextValue
     }
 
     /// <summary>A name or an id; null where it is missing or cannot be one.</summary>
-    public static string? Name(ReadingContext context, JsonElement element, string what)
+    public static string? Name(ReadingContext context, JsonValue element, string what)
     {
         var name = Read(context, element, what);
         if (name is null || NameFlaw(name) is not { } flaw) return name;
@@ -49,16 +48,16 @@ static class TextValue
     public static bool IsLonger(string text, int longest) => text.Length > longest && CodePoints(text) > longest;
 
     /// <summary>One of a list of words; −1 where it is missing or another.</summary>
-    public static int Choice(ReadingContext context, JsonElement element, Vocabulary words)
+    public static int Choice(ReadingContext context, JsonValue element, Vocabulary words)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return -1;
-        var index = element.ValueKind is JsonValueKind.String ? words.IndexOf(JsonMarshal.GetRawUtf8Value(element)[1..^1]) : -1;
+        var index = element.ValueKind is JsonValueKind.String ? words.IndexOf(element.Unquoted) : -1;
         if (index < 0) context.Faults.Add(element, $"read {Said.Value(element)}: one of {words.Listed} is right");
         return index;
     }
 
     /// <summary>True or false; false where it is missing.</summary>
-    public static bool Flag(ReadingContext context, JsonElement element, string what)
+    public static bool Flag(ReadingContext context, JsonValue element, string what)
     {
         if (element.ValueKind is not (JsonValueKind.True or JsonValueKind.False or JsonValueKind.Undefined))
             context.Faults.Add(element, $"read {Said.Value(element)}: {what} is true or false");

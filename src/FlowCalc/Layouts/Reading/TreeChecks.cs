@@ -1,4 +1,3 @@
-using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -7,7 +6,7 @@ namespace FlowCalc.Layouts.Reading;
 ref struct TreeChecks
 {
     readonly ReadingContext context;
-    readonly JsonElement pointList;
+    readonly JsonValue pointList;
     readonly PointDraft[] points;
     readonly RunDraft[] runs;
     readonly int[] feeding;
@@ -16,7 +15,7 @@ ref struct TreeChecks
     readonly bool[] isExcused;
     bool hasStrayStart, hasStrayEnd, hasNoSupply;
 
-    TreeChecks(ReadingContext context, JsonElement pointList, PointDraft[] points, RunDraft[] runs)
+    TreeChecks(ReadingContext context, JsonValue pointList, PointDraft[] points, RunDraft[] runs)
     {
         (this.context, this.pointList, this.points, this.runs) = (context, pointList, points, runs);
         (feeding, leaving, ports, isExcused) = (new int[points.Length], new int[points.Length], new byte[points.Length], new bool[points.Length]);

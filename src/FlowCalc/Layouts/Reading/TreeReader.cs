@@ -36,7 +36,7 @@ static class TreeReader
             tubes.Named);
     }
 
-    static bool IsList(ReadingContext context, JsonElement element, string what)
+    static bool IsList(ReadingContext context, JsonValue element, string what)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return false;
         var most = context.Options.MaximumPoints;
@@ -46,7 +46,7 @@ static class TreeReader
         return false;
     }
 
-    static PointDraft[] ReadPoints(ReadingContext context, JsonElement element, PointIndex ids, NamedStock stock)
+    static PointDraft[] ReadPoints(ReadingContext context, JsonValue element, PointIndex ids, NamedStock stock)
     {
         var points = new PointDraft[element.GetArrayLength()];
         var index = 0;
@@ -66,7 +66,7 @@ static class TreeReader
         return points;
     }
 
-    static RunDraft[] ReadRuns(ReadingContext context, JsonElement element, PointDraft[] points, PointIndex ids, RunTubes tubes, NamedStock stock)
+    static RunDraft[] ReadRuns(ReadingContext context, JsonValue element, PointDraft[] points, PointIndex ids, RunTubes tubes, NamedStock stock)
     {
         var runs = new RunDraft[element.GetArrayLength()];
         HashSet<string> names = new(runs.Length, StringComparer.Ordinal);

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using FlowCalc.Stock;
 using UnitsNet;
 
@@ -21,7 +20,7 @@ enum TubeField
 static class TubeReader
 {
     /// <summary>An entry of the document's tubes; null where something is wrong.</summary>
-    public static Tube? Own(ReadingContext context, string name, JsonElement element)
+    public static Tube? Own(ReadingContext context, string name, JsonValue element)
     {
         if (!LayoutFields.Tube.TryRead(context, element, out var members)) return null;
         var before = context.Faults.Count;
@@ -59,7 +58,7 @@ static class TubeReader
     };
 
     /// <summary>A bend's radius, m, half the bore or more; NaN where it is missing or wrong.</summary>
-    public static double BendRadius(ReadingContext context, JsonElement element, double bore)
+    public static double BendRadius(ReadingContext context, JsonValue element, double bore)
     {
         var radius = QuantityValue.Read(context, element, Sizes.BendRadius);
         // A bend inside which the bore would overlap itself; the correlation for bends ends there as well.

@@ -18,7 +18,7 @@ static class TubeRoughness
         fitting.Bore is { } bore && bore < tube.Bore && tube.Roughness.Meters > MostOfBore * bore.Meters;
 
     /// <summary>Height of the roughness, m; NaN where it is wrong or the bore is not known.</summary>
-    public static double Read(ReadingContext context, JsonElement owner, JsonElement element, double bore)
+    public static double Read(ReadingContext context, JsonValue owner, JsonValue element, double bore)
     {
         var isGiven = element.ValueKind is not JsonValueKind.Undefined;
         var roughness = isGiven ? QuantityValue.Read(context, element, Sizes.Roughness) : Usual;

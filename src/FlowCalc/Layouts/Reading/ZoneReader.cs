@@ -1,4 +1,3 @@
-using System.Text.Json;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -14,7 +13,7 @@ enum ZoneField
 static class ZoneReader
 {
     /// <summary>An entry of the document's zones; null where something is wrong.</summary>
-    public static Zone? Own(ReadingContext context, string name, JsonElement element)
+    public static Zone? Own(ReadingContext context, string name, JsonValue element)
     {
         if (!LayoutFields.Zone.TryRead(context, element, out var members)) return null;
         var before = context.Faults.Count;
