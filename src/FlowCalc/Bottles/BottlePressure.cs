@@ -13,21 +13,20 @@ public static class BottlePressure
     /// <param name="agent">Its liquid, which must cover both temperatures.</param>
     /// <param name="temperature">Temperature of bottle and contents, K.</param>
     /// <param name="pressure">Absolute pressure, Pa; NaN where there is none.</param>
-    /// <param name="gasDensity">Density of the cushion, kg/m³; NaN where there is none.</param>
     /// <returns>False where the liquid alone fills the bottle at one of the temperatures, so that no gas is left and the shell is what yields, or the gas leaves the range of its data.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside the agent's data.</exception>
     /// <remarks>The cushion's mass is what its density and volume say when it is charged; the vapour of the liquid is added (Dalton).</remarks>
-    public static bool TryAt(Bottle bottle, LiquidAgent agent, double temperature, out double pressure, out double gasDensity)
+    public static bool TryAt(Bottle bottle, LiquidAgent agent, double temperature, out double pressure)
     {
         var charge = bottle.ChargeTemperature.Kelvins;
         var gasAtCharge = bottle.Volume.CubicMeters - bottle.Fill.Kilograms / agent.Density(charge);
         var volume = bottle.Volume.CubicMeters - bottle.Fill.Kilograms / agent.Density(temperature);
         var dry = bottle.ChargePressure.Pascals - agent.VapourPressure(charge);
-        pressure = gasDensity = double.NaN;
+        pressure = double.NaN;
         if (!(gasAtCharge > 0 && volume > 0 && dry > 0)) return false;
         var gas = CushionGases.Of(bottle.CushionGas).Gas;
-        gasDensity = GasDensity.Of(gas, charge, dry) * (gasAtCharge / volume);
-        pressure = gas.At(temperature, gasDensity).Pressure + agent.VapourPressure(temperature);
+        var density = GasDensity.Of(gas, charge, dry) * (gasAtCharge / volume);
+        pressure = gas.At(temperature, density).Pressure + agent.VapourPressure(temperature);
         return double.IsFinite(pressure);
     }
 

@@ -1,3 +1,4 @@
+using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 
@@ -6,13 +7,12 @@ namespace FlowCalc.Discharge;
 /// <summary>Liquid and cushion at the start of a case, or why there is nothing to start from.</summary>
 /// <param name="Density">Of the liquid, kg/m³; NaN where it is not known.</param>
 /// <param name="Viscosity">Of the liquid, Pa·s.</param>
-/// <param name="VapourPressure">Of the liquid, Pa.</param>
 /// <param name="LiquidPart">Part of the bottle that the liquid fills, 0 to 1 and over.</param>
 /// <param name="Pressure">Absolute pressure in the bottle, Pa; NaN where it is not known.</param>
-/// <param name="GasDensity">Of the cushion, kg/m³.</param>
+/// <param name="CushionDensity">Of the cushion, kg/m³.</param>
 /// <param name="Failure">Why the case has no discharge; null where it has one.</param>
 internal readonly record struct CaseConditions(
-    double Density, double Viscosity, double VapourPressure, double LiquidPart, double Pressure, double GasDensity, DischargeFailure? Failure)
+    double Density, double Viscosity, double LiquidPart, double Pressure, double CushionDensity, DischargeFailure? Failure)
 {
     /// <summary>The conditions of a layout's bottle.</summary>
     /// <param name="layout">The layout.</param>
@@ -28,14 +28,16 @@ internal readonly record struct CaseConditions(
                 $"{Celsius(temperature)} is outside the data of {agent.Title}, {Celsius(agent.LowestTemperature)} to {Celsius(agent.HighestTemperature)}: nothing is extrapolated.");
         var (density, vapour) = (agent.Density(temperature), agent.VapourPressure(temperature));
         var part = BottlePressure.LiquidPart(bottle, agent, temperature);
-        var known = new CaseConditions(density, agent.Viscosity(temperature), vapour, part, double.NaN, double.NaN, null);
+        var known = new CaseConditions(density, agent.Viscosity(temperature), part, double.NaN, double.NaN, null);
         if (vapour >= layout.AmbientPressure.Pascals)
             return known.Failed(DischargeFailureKind.Boiling, $"At {Celsius(temperature)} the liquid boils at the surroundings' pressure: flow with vapour in it is not answered for this agent.");
         if (part >= 1)
             return known.Failed(DischargeFailureKind.LiquidFull, $"At {Celsius(temperature)} the liquid alone fills the bottle: no cushion is left to drive it, and its pressure is not known.");
-        if (!BottlePressure.TryAt(bottle, agent, temperature, out var pressure, out var gasDensity))
+        // The little vapour beside the gas is counted as gas: it expands with it.
+        var gasDensity = BottlePressure.TryAt(bottle, agent, temperature, out var pressure) ? GasDensity.Of(CushionGases.Of(bottle.CushionGas).Gas, temperature, pressure) : double.NaN;
+        if (double.IsNaN(gasDensity))
             return known.Failed(DischargeFailureKind.OutsideData, $"At {Celsius(temperature)} the cushion has no state within the data of its gas.");
-        known = known with { Pressure = pressure, GasDensity = gasDensity };
+        known = known with { Pressure = pressure, CushionDensity = gasDensity };
         if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
             return known.Failed(DischargeFailureKind.NoPressure, $"At {Celsius(temperature)} the pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
         return pressure > layout.AmbientPressure.Pascals
@@ -46,7 +48,7 @@ internal readonly record struct CaseConditions(
     CaseConditions Failed(DischargeFailureKind kind, string message) => this with { Failure = new(kind, message) };
 
     static CaseConditions Without(DischargeFailureKind kind, string message) =>
-        new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, new(kind, message));
+        new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, new(kind, message));
 
     static string Celsius(double kelvins) => FormattableString.Invariant($"{kelvins - 273.15:0.##} °C");
 }

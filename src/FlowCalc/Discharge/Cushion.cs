@@ -21,9 +21,6 @@ internal sealed record Cushion
     /// <summary>Density at the start, kg/m³.</summary>
     public required double Density { get; init; }
 
-    /// <summary>Pressure of the liquid's vapour beside the gas, Pa, constant.</summary>
-    public double VapourPressure { get; init; }
-
     /// <summary>Exponent of <see cref="CushionProcess.Polytropic"/>.</summary>
     public double Exponent { get; init; } = 1;
 
@@ -36,15 +33,14 @@ internal sealed record Cushion
     /// <summary>The film of <see cref="CushionProcess.Convection"/>; null for the other processes.</summary>
     public FreeConvection? Film { get; init; }
 
-    /// <summary>Absolute pressure in the bottle, Pa, and what the energy balance needs.</summary>
+    /// <summary>Pressure of the gas, and what the energy balance needs.</summary>
     /// <param name="temperature">Temperature of the gas, K.</param>
     /// <param name="density">Density of the gas, kg/m³.</param>
     public GasPoint At(double temperature, double density)
     {
         if (Process == CushionProcess.Polytropic)
-            return new(Gas.At(Temperature, Density).Pressure * Math.Pow(density / Density, Exponent) + VapourPressure, 0, 1);
-        var point = Gas.At(Process == CushionProcess.Isothermal ? Temperature : temperature, density);
-        return VapourPressure == 0 ? point : point with { Pressure = point.Pressure + VapourPressure };
+            return new(Gas.At(Temperature, Density).Pressure * Math.Pow(density / Density, Exponent), 0, 1);
+        return Gas.At(Process == CushionProcess.Isothermal ? Temperature : temperature, density);
     }
 
     /// <summary>How fast gas and wall change their temperature.</summary>

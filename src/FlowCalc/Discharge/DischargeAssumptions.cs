@@ -15,6 +15,7 @@ internal static class DischargeAssumptions
         list.AddRange(cases.Assumptions);
         list.AddRange(places.SelectMany(place => place.Assumptions).Distinct());
         list.Add(new(at, $"pressure before the valve opens: {BottlePressure.Statement}", "property data of the gas"));
+        list.Add(new(at, "vapour of the liquid expands with the cushion as if it were its gas; no gas comes out of solution", "simplification, below 3 % of the cushion up to 60 °C"));
         if (bottle.CushionHeat == CushionHeat.Wall)
         {
             var shell = double.IsFinite(BottleShell.HeatCapacity(bottle.Wall, 1)) ? "the shell cools as one" : "the shell keeps its temperature, since wall or metal are not known";

@@ -41,6 +41,9 @@ internal sealed class DischargeRates
     /// <summary>Why the last call has no answer; null where it has one.</summary>
     public string? Failure { get; private set; }
 
+    /// <summary>Drops the reason of a call that a smaller step has made good.</summary>
+    public void Forget() => Failure = null;
+
     /// <summary>Rates of change.</summary>
     /// <param name="time">Time since the valve began to open, s.</param>
     /// <param name="y">The state.</param>

@@ -132,6 +132,7 @@ internal sealed class DischargeRun
                 step *= double.IsNaN(error) ? 0.25 : Math.Clamp(0.9 * Math.Pow(error, -0.2), 0.1, 0.9);
                 continue;
             }
+            rates.Forget();
             var part = search.First(crossings, stepper, time, step);
             trace.Pass(stepper, time, step, part);
             trace.Samples?.AddWithin(stepper, trace, time, part);

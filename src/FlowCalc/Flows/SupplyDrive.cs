@@ -19,7 +19,7 @@ internal readonly record struct SupplyDrive(double Reservoir, RunGeometry Outlet
         if (layout.Supply is HeldSupply held) return new(held.Pressure.Pascals, OutletGeometry.Free(bore), null, null);
         var bottle = ((BottleSupply)layout.Supply).Bottle;
         var outlet = OutletGeometry.Of(bottle, bore);
-        if (!BottlePressure.TryAt(bottle, layout.Agent, layout.Temperature.Kelvins, out var pressure, out _))
+        if (!BottlePressure.TryAt(bottle, layout.Agent, layout.Temperature.Kelvins, out var pressure))
             return new(pressure, outlet, null, "The liquid fills the whole bottle at this temperature: no cushion is left to drive it, and its pressure is not known.");
         if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
             return new(pressure, outlet, null, "The pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
