@@ -64,7 +64,9 @@ sealed class CaseHits(JudgedDischarge judged, bool isOfTemperature = false)
         var others = isOfTemperature
             ? place.Cases.Select(at => judged.Discharge.Cases[at].Temperature.Kelvins).Distinct().Count() - 1
             : place.Cases.Count - 1;
-        return others == 0 ? "" : $"; also, and no worse, {(isOfTemperature ? "at" : "in")} {Wording.Count(others, isOfTemperature ? "other temperature" : "other case")}";
+        if (others == 0) return "";
+        if (isOfTemperature) return $"; also, and no worse, at {Wording.Count(others, "other temperature")}";
+        return others > 1 && others == judged.Discharge.Cases.Length - 1 ? "; also, and no worse, in every other case" : $"; also, and no worse, in {Wording.Count(others, "other case")}";
     }
 
     DischargeCase Case(Place place) => judged.Discharge.Cases[place.At];

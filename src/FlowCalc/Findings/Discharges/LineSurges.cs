@@ -29,7 +29,7 @@ static class LineSurges
         var end = judged.Layout.Runs[hit.Item].To;
         var surge = one.Nozzles.First(nozzle => nozzle.Point == end).Surge!.Value.Pascals;
         string Pressure(double pascals) => Wording.Of(pascals, QuantityKind.Pressure, judged.Units);
-        return $"the blow of the liquid on {Wording.Id(judged.PointId(end))} adds up to {Pressure(surge)}, so that {Wording.Id(hit.Id)} may see up to {Wording.Of(hit.Measured, hit.Bound, QuantityKind.Pressure, judged.Units)} "
+        return $"the blow of the liquid on {Wording.Id(judged.PointId(end))} can add {Pressure(surge)}, so that {Wording.Id(hit.Id)} may see up to {Wording.Of(hit.Measured, hit.Bound, QuantityKind.Pressure, judged.Units)} "
             + $"for a moment, above the marked {Pressure(hit.Bound)} of its tube";
     }
 }

@@ -64,6 +64,11 @@ public class DischargeFindingsTests
     }
 
     [Fact]
+    public void What_is_found_in_all_cases_says_so() =>
+        Assert.EndsWith("; also, and no worse, in every other case.",
+            Discharged.Judge(Starving, Starving with { Attitude = Discharged.OnTheRoof }, Starving with { Temperature = Discharged.Celsius(60) }).Single(FindingCodes.StarvedNozzle).Message, StringComparison.Ordinal);
+
+    [Fact]
     public void A_failure_of_one_case_stands_before_a_worse_number_that_only_warns()
     {
         // A nozzle that gets nothing fails though a limit is so wide that any share passes.

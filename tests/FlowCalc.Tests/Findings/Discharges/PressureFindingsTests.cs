@@ -45,7 +45,7 @@ public class PressureFindingsTests
         Assert.Equal((FindingCodes.LineSurge, Severity.Note), (finding.Code, finding.Severity));
         Assert.Equal(["R"], finding.Where);
         Assert.Equal(41e5, finding.Measured!.Value.Si, tolerance: 1e-6);
-        Assert.Contains("the blow of the liquid on right adds up to 29 bar, so that R may see up to 41 bar for a moment, above the marked 40 bar", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("the blow of the liquid on right can add 29 bar, so that R may see up to 41 bar for a moment, above the marked 40 bar", finding.Message, StringComparison.Ordinal);
     }
 
     [Theory]
