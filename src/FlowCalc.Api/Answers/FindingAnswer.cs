@@ -8,7 +8,7 @@ namespace FlowCalc.Api.Answers;
 /// <param name="Code">What it is, in stable readable words such as <c>starved-nozzle</c>.</param>
 /// <param name="Severity">How much it matters.</param>
 /// <param name="Where">Ids of the points and runs that it concerns.</param>
-/// <param name="Case">The case of a discharge; null where there is only one.</param>
+/// <param name="Case">The case of a discharge, such as <c>-15 °C, on the roof</c>; null where the finding is of no one case.</param>
 /// <param name="Message">One sentence with the numbers.</param>
 /// <param name="Measured">What was found; null where there is no number.</param>
 /// <param name="Limit">What it was held against; null where there is no number.</param>
@@ -26,6 +26,6 @@ public sealed record FindingAnswer(
     CureAnswer? Cure)
 {
     internal static FindingAnswer Of(Finding finding, UnitWriter write) => new(
-        finding.Code, SeverityWord.Of(finding.Severity), finding.Where, null, finding.Message, write.Of(finding.Measured), write.Of(finding.Limit), finding.Source,
+        finding.Code, SeverityWord.Of(finding.Severity), finding.Where, finding.Case, finding.Message, write.Of(finding.Measured), write.Of(finding.Limit), finding.Source,
         finding.Cure is { } cure ? CureAnswer.Of(cure, write) : null);
 }

@@ -1,11 +1,13 @@
+using System.Collections.Immutable;
+using FlowCalc.Layouts;
+
 namespace FlowCalc.Findings;
 
 /// <summary>One note that says how much of the layout was filled in.</summary>
 static class Assumptions
 {
-    public static void Find(FlowCase flowCase, FindingList findings)
+    public static void Find(ImmutableArray<Assumption> made, FindingList findings)
     {
-        var made = flowCase.Flow.Assumptions;
         if (made.IsDefaultOrEmpty) return;
 
         var shown = Math.Min(made.Length, FindingList.MostIds);

@@ -12,6 +12,7 @@ namespace FlowCalc.Findings;
 /// <param name="Limit">What it was held against; null where there is no number.</param>
 /// <param name="Source">Whose limit it is.</param>
 /// <param name="Cure">A change that was tried, and what it gave; null where none was found.</param>
+/// <param name="Case">The case of a discharge, such as <c>-15 °C, on the roof</c>; null where the finding is of no one case.</param>
 public sealed record Finding(
     string Code,
     Severity Severity,
@@ -20,4 +21,5 @@ public sealed record Finding(
     Measure? Measured,
     Measure? Limit,
     string Source,
-    Cure? Cure);
+    Cure? Cure,
+    string? Case = null);

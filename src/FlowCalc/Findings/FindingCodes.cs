@@ -6,8 +6,14 @@ namespace FlowCalc.Findings;
 /// <summary>Every code that a finding of this version can have.</summary>
 public static class FindingCodes
 {
+    /// <summary>A discharge leaves agent in bottle and tubes.</summary>
+    public const string AgentLeftBehind = "agent-left-behind";
+
     /// <summary>Values that the document left open were filled in.</summary>
     public const string AssumptionMade = "assumption-made";
+
+    /// <summary>A case is colder than the agent's freezing point.</summary>
+    public const string BelowFreezing = "below-freezing";
 
     /// <summary>The liquid is under so little pressure that it boils.</summary>
     public const string BelowVapourPressure = "below-vapour-pressure";
@@ -21,14 +27,50 @@ public static class FindingCodes
     /// <summary>The straight between two bends is missing, or too short to grip.</summary>
     public const string BendsOverlap = "bends-overlap";
 
+    /// <summary>An attitude keeps liquid from the dip tube.</summary>
+    public const string BottleBlindWhenInverted = "bottle-blind-when-inverted";
+
     /// <summary>The liquid leaves the bottle's gas little or no room.</summary>
     public const string BottleLiquidFull = "bottle-liquid-full";
+
+    /// <summary>A discharge is too slow only when it is cold.</summary>
+    public const string ColdUnderpowered = "cold-underpowered";
+
+    /// <summary>The contents never come out.</summary>
+    public const string ContentsNotDelivered = "contents-not-delivered";
+
+    /// <summary>The upright bottle keeps liquid from its dip tube.</summary>
+    public const string DipTubeUncoversEarly = "dip-tube-uncovers-early";
+
+    /// <summary>A case of a discharge could not be followed to its end.</summary>
+    public const string DischargeNotSolved = "discharge-not-solved";
+
+    /// <summary>The required part comes out too soon.</summary>
+    public const string DischargeTooFast = "discharge-too-fast";
+
+    /// <summary>The required part comes out too late, or never.</summary>
+    public const string DischargeTooSlow = "discharge-too-slow";
+
+    /// <summary>A warm bottle holds more pressure than is marked on it.</summary>
+    public const string HotOverpressure = "hot-overpressure";
+
+    /// <summary>Liquid comes to the last nozzle long after the first.</summary>
+    public const string LateArrival = "late-arrival";
+
+    /// <summary>The blow of the liquid may pass the mark of a tube.</summary>
+    public const string LineSurge = "line-surge";
+
+    /// <summary>The bottle has no pressure that drives the agent out.</summary>
+    public const string NoDrivingPressure = "no-driving-pressure";
 
     /// <summary>A nozzle works above its stated pressures.</summary>
     public const string NozzleAboveRange = "nozzle-above-range";
 
     /// <summary>A nozzle works below its stated pressures.</summary>
     public const string NozzleBelowRange = "nozzle-below-range";
+
+    /// <summary>A case is outside the data of the agent.</summary>
+    public const string OutsideAgentData = "outside-agent-data";
 
     /// <summary>A loss was worked out where its correlation has no data.</summary>
     public const string OutsideCorrelation = "outside-correlation";
@@ -66,27 +108,48 @@ public static class FindingCodes
     /// <summary>The liquid is fast in a run.</summary>
     public const string VelocityHigh = "velocity-high";
 
+    const string Requirement = "the requirement: the document's, else the application's";
+
     /// <summary>All codes, in ordinal order.</summary>
     public static ImmutableArray<FindingDefinition> All { get; } =
     [
+        new(AgentLeftBehind, "After the discharge agent is left in bottle and tubes; fails where the document states such a limit.", [Severity.Note, Severity.Warn], DefaultLimits.Find(AgentLeftBehind)!.Source),
         new(AssumptionMade, "A value that the document leaves open was filled in; always told.", [Severity.Note], "the document"),
-        new(BelowVapourPressure, "The absolute total pressure where liquid flows, or around a nozzle that it leaves by, is below its vapour pressure; where that is not known, at or below nothing.",
+        new(BelowFreezing, "A case of the discharge is colder than the freezing point of the agent and has no answer.", [Severity.Fail], "the agent's data"),
+        new(BelowVapourPressure, "The absolute total pressure where liquid flows, or around a nozzle that it leaves by, is below its vapour pressure; where that is not known, at or below nothing. Of a discharge: its vapour pressure at a temperature is that of the surroundings or more, and the case has no answer.",
             [Severity.Fail], "the agent's data"),
         new(BendTooTight, "The radius of a bend is below the least radius of its tube, or, where the tube states none, small against the outside diameter.",
             [Severity.Warn, Severity.Fail], $"the tube's statement; else {DefaultLimits.CommonPractice}"),
         new(BendsInteract, "The straight between two bends is shorter than a few bores.", [Severity.Note], DefaultLimits.Find(BendsInteract)!.Source),
         new(BendsOverlap, "The straight before, between or behind bends is negative, or too short between two bends for a bender to grip.",
             [Severity.Warn, Severity.Fail], $"geometry; {DefaultLimits.CommonPractice}"),
-        new(BottleLiquidFull, "The liquid fills nearly all or all of the bottle at the temperature asked for.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(BottleLiquidFull)!.Source),
-        new(NozzleAboveRange, "The pressure at a nozzle is above the range that the document states for it.", [Severity.Warn], "the nozzle's statement"),
-        new(NozzleBelowRange, "The pressure at a nozzle is below the range that the document states for it.", [Severity.Warn], "the nozzle's statement"),
+        new(BottleBlindWhenInverted, "An attitude other than upright keeps a part of the liquid, or all of it, from the dip tube; fails where the document itself states the attitudes.",
+            [Severity.Warn, Severity.Fail], DefaultLimits.Find(BottleBlindWhenInverted)!.Source),
+        new(BottleLiquidFull, "The liquid fills nearly all or all of the bottle at the temperature asked for, or at one of the discharge.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(BottleLiquidFull)!.Source),
+        new(ColdUnderpowered, "At the coldest temperature with an answer the required part comes later than the requirement allows, or never, and at a warmer one in the same attitude it keeps it; a warning where the rule is the application's.",
+            [Severity.Warn, Severity.Fail], Requirement),
+        new(ContentsNotDelivered, "95 % of the contents never come out of the nozzles.", [Severity.Warn], DefaultLimits.CommonPractice),
+        new(DipTubeUncoversEarly, "Upright, the dip tube uncovers while a part of the liquid is left.", [Severity.Warn], DefaultLimits.Find(DipTubeUncoversEarly)!.Source),
+        new(DischargeNotSolved, "The computation of a case did not come to an end, and it has no answer.", [Severity.Fail], "the engine"),
+        new(DischargeTooFast, "The required part is out sooner than the requirement allows; a warning where the rule is the application's, a note where only what the model leaves open reaches so far.",
+            [Severity.Note, Severity.Warn, Severity.Fail], Requirement),
+        new(DischargeTooSlow, "The required part is out later than the requirement allows, or never; a warning where the rule is the application's, a note where only what the model leaves open reaches so far.",
+            [Severity.Note, Severity.Warn, Severity.Fail], Requirement),
+        new(HotOverpressure, "Before the valve opens the bottle holds more than its marked working pressure at a temperature of the discharge.", [Severity.Fail], "the part's mark"),
+        new(LateArrival, "Liquid comes to one nozzle long after it has come to another.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
+        new(LineSurge, "The bound of the pressure rise when liquid meets a nozzle, on top of the pressure there, is above the marked working pressure of the tube before it.",
+            [Severity.Note], "the part's mark; the bound: N. Joukowsky (1898), from memory"),
+        new(NoDrivingPressure, "At a temperature of the discharge the bottle's pressure is not above the surroundings', or below what opens its outlet.", [Severity.Fail], "physics"),
+        new(NozzleAboveRange, "The pressure at a nozzle is, or at any time of a discharge comes, above the range that the document states for it.", [Severity.Warn], "the nozzle's statement"),
+        new(NozzleBelowRange, "The pressure at a nozzle is, or while a bottle gives liquid comes, below the range that the document states for it.", [Severity.Warn], "the nozzle's statement"),
+        new(OutsideAgentData, "A case of the discharge is at a temperature for which there are no data of the agent, and has no answer.", [Severity.Fail], "the agent's data"),
         new(OutsideCorrelation, "A loss is used outside the range of its data.", [Severity.Note], "the correlation, named in the finding"),
-        new(OverWorkingPressure, "With every outlet shut a tube or the bottle sees more than its marked working pressure; a warning where only a failed regulator would let that happen.",
+        new(OverWorkingPressure, "With every outlet shut a tube or the bottle sees more than its marked working pressure; a warning where only a failed regulator would let that happen. Of a discharge: a tube, at the highest pressure of all cases.",
             [Severity.Warn, Severity.Fail], "the part's mark"),
-        new(OverfedNozzle, "A nozzle's share of the flow exceeds its wanted share; a warning where none is wanted and it takes more than that part of the whole.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(OverfedNozzle, "A nozzle's share of the flow, or of what a discharge delivers, exceeds its wanted share; a warning where none is wanted and it takes more than that part of the whole.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(PressureSpread, "The highest nozzle pressure is a multiple of the lowest.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
-        new(StarvedNozzle, "A nozzle's share of the flow falls short of its wanted share, or the nozzle gets nothing.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
-        new(StarvedZone, "A zone's share of the flow falls short of its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(StarvedNozzle, "A nozzle's share of the flow, or of what a discharge delivers, falls short of its wanted share, or the nozzle gets nothing.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(StarvedZone, "A zone's share of the flow, or of what a discharge delivers, falls short of its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(TeeBodyAssumed, "A tee's body is not given and counts as smooth; told with how far the answer moves with threaded ones.", [Severity.Note], "the document"),
         new(TeeOutsideData, "A tee's branch takes under 10 % or over 90 % of the flow; a tee fed through its branch divides more unevenly than 30 to 70 %.",
             [Severity.Warn], DefaultLimits.CommonPractice),

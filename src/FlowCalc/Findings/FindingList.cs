@@ -25,7 +25,9 @@ sealed class FindingList
     /// <param name="sentence">The sentence for one place, without a full stop.</param>
     /// <param name="cure">The cure of one place; null for none.</param>
     /// <param name="ending">What every sentence ends with; empty for nothing.</param>
-    public void Add(string code, string source, QuantityKind? kind, string noun, List<Hit>? hits, Func<Hit, string> sentence, Func<Hit, Cure?>? cure = null, string ending = "")
+    /// <param name="inCase">The case of one place; null for none.</param>
+    public void Add(string code, string source, QuantityKind? kind, string noun, List<Hit>? hits, Func<Hit, string> sentence, Func<Hit, Cure?>? cure = null, string ending = "",
+        Func<Hit, string?>? inCase = null)
     {
         if (hits is null) return;
         for (var severity = Severity.Note; severity <= Severity.Fail; severity++)
@@ -33,8 +35,8 @@ sealed class FindingList
             var alike = hits.FindAll(hit => hit.Severity == severity);
             if (alike.Count == 0) continue;
             var together = alike.Count > (severity == Severity.Note ? 1 : MostSingles);
-            if (together) AddTogether(code, source, kind, noun, alike, sentence, cure, ending);
-            else foreach (var hit in alike) Add(Single(code, source, kind, hit, $"{sentence(hit)}{ending}.", [hit.Id], cure), hit.Item);
+            if (together) AddTogether(code, source, kind, noun, alike, sentence, cure, ending, inCase);
+            else foreach (var hit in alike) Add(Single(code, source, kind, hit, $"{sentence(hit)}{ending}.", [hit.Id], cure, inCase), hit.Item);
         }
     }
 
@@ -48,14 +50,16 @@ sealed class FindingList
             .Select(entry => entry.Finding)];
     }
 
-    void AddTogether(string code, string source, QuantityKind? kind, string noun, List<Hit> hits, Func<Hit, string> sentence, Func<Hit, Cure?>? cure, string ending)
+    void AddTogether(string code, string source, QuantityKind? kind, string noun, List<Hit> hits, Func<Hit, string> sentence, Func<Hit, Cure?>? cure, string ending,
+        Func<Hit, string?>? inCase)
     {
         var worstFirst = hits.OrderByDescending(hit => hit.Badness).ThenBy(hit => hit.Item).Take(MostIds).ToArray();
         var worst = worstFirst[0];
         var message = $"{sentence(worst)}; so it is, and no worse, with {Wording.Count(hits.Count - 1, "other " + noun)}{ending}.";
-        Add(Single(code, source, kind, worst, message, [.. worstFirst.Select(hit => hit.Id)], cure), hits[0].Item);
+        Add(Single(code, source, kind, worst, message, [.. worstFirst.Select(hit => hit.Id)], cure, inCase), hits[0].Item);
     }
 
-    static Finding Single(string code, string source, QuantityKind? kind, Hit hit, string message, ImmutableArray<string> where, Func<Hit, Cure?>? cure) =>
-        new(code, hit.Severity, where, message, new Measure(hit.Measured, kind), new Measure(hit.Bound, kind), source, cure?.Invoke(hit));
+    static Finding Single(string code, string source, QuantityKind? kind, Hit hit, string message, ImmutableArray<string> where, Func<Hit, Cure?>? cure,
+        Func<Hit, string?>? inCase) =>
+        new(code, hit.Severity, where, message, new Measure(hit.Measured, kind), new Measure(hit.Bound, kind), source, cure?.Invoke(hit), inCase?.Invoke(hit));
 }

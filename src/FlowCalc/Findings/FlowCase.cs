@@ -6,82 +6,9 @@ using FlowCalc.Quantities;
 
 namespace FlowCalc.Findings;
 
-/// <summary>What the rules look at: a layout, its flow, the limits, and the tree in both directions.</summary>
-sealed class FlowCase
+/// <summary>What the rules of a steady flow look at.</summary>
+sealed class FlowCase(Layout layout, FlowResult flow, UnitSystem units, ImmutableArray<Limit> limits, CancellationToken cancellationToken)
+    : JudgedLayout(layout, units, limits, cancellationToken)
 {
-    readonly LeavingRuns leaving;
-
-    public FlowCase(Layout layout, FlowResult flow, UnitSystem units, ImmutableArray<Limit> limits, CancellationToken cancellationToken)
-    {
-        (Layout, Flow, Units, Limits, Cancellation) = (layout, flow, units, limits, cancellationToken);
-        Ambient = layout.AmbientPressure.Pascals;
-        leaving = LeavingRuns.Of(layout);
-        FeedRun = new int[layout.Points.Length];
-        FeedRun[leaving.SupplyPoint] = -1;
-        for (var run = 0; run < layout.Runs.Length; run++)
-        {
-            Pass(run);
-            FeedRun[layout.Runs[run].To] = run;
-        }
-    }
-
-    public Layout Layout { get; }
-
-    public FlowResult Flow { get; }
-
-    public UnitSystem Units { get; }
-
-    public ImmutableArray<Limit> Limits { get; }
-
-    public CancellationToken Cancellation { get; }
-
-    /// <summary>Absolute pressure of the surroundings, Pa.</summary>
-    public double Ambient { get; }
-
-    /// <summary>For each point the run that feeds it; -1 for the supply.</summary>
-    public int[] FeedRun { get; }
-
-    /// <summary>The runs that leave a point, in the document's order.</summary>
-    /// <param name="point">Index of the point.</param>
-    public ReadOnlySpan<int> Leaving(int point) => leaving.Of(point);
-
-    /// <summary>Index of the supply point.</summary>
-    public int SupplyPoint => leaving.SupplyPoint;
-
-    /// <summary>Asks the token once in a while: what every loop over points, runs or nozzles calls.</summary>
-    /// <param name="turn">A count, or an index that moves through the loop.</param>
-    public void Pass(int turn)
-    {
-        if ((turn & 0xFFF) == 0) Cancellation.ThrowIfCancellationRequested();
-    }
-
-    public Limit Limit(string code)
-    {
-        foreach (var limit in Limits)
-            if (limit.Code == code) return limit;
-        throw new ArgumentException($"{code} has no limit.", nameof(code));
-    }
-
-    public string PointId(int point) => Layout.Points[point].Id;
-
-    public string RunId(int run) => Layout.Runs[run].Id;
-
-    /// <summary>The runs from the supply outwards, each after the run that feeds it.</summary>
-    public int[] OutwardRuns()
-    {
-        var order = new int[Layout.Runs.Length];
-        var reached = Append(order, 0, SupplyPoint);
-        for (var next = 0; next < reached; next++)
-        {
-            Pass(next);
-            reached = Append(order, reached, Layout.Runs[order[next]].To);
-        }
-        return order;
-    }
-
-    int Append(int[] order, int reached, int point)
-    {
-        foreach (var run in Leaving(point)) order[reached++] = run;
-        return reached;
-    }
+    public FlowResult Flow { get; } = flow;
 }

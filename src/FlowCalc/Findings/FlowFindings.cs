@@ -29,7 +29,7 @@ public static class FlowFindings
         if (flow.Runs.Length != layout.Runs.Length || flow.PointPressures.Length != layout.Points.Length || flow.Zones.Length != layout.Zones.Length)
             throw new ArgumentException("The flow is not of this layout.", nameof(flow));
 
-        var limits = DefaultLimits.For(layout.Limits);
+        var limits = DefaultLimits.For(layout.Limits, LimitUse.Flow);
         var flowCase = new FlowCase(layout, flow, units, limits, cancellationToken);
         var trials = new Trials(Trials.SizeOf(layout), cancellationToken);
         var findings = new FindingList();
@@ -47,7 +47,7 @@ public static class FlowFindings
         WorkingPressures.Find(flowCase, findings);
         BottleFilling.Find(flowCase, findings);
         CorrelationRanges.Find(flowCase, findings);
-        Assumptions.Find(flowCase, findings);
+        Assumptions.Find(flow.Assumptions, findings);
 
         var ordered = findings.InOrder();
         return new FlowJudgement(ordered.IsEmpty ? Severity.Pass : ordered[0].Severity, ordered, limits);

@@ -6,5 +6,5 @@ namespace FlowCalc.Findings;
 /// <summary>What was found in a layout and its steady flow.</summary>
 /// <param name="Verdict">The worst severity of all findings; <see cref="Severity.Pass"/> where there is none.</param>
 /// <param name="Findings">The findings: worst severity first, then by code, then in the document's order.</param>
-/// <param name="Limits">The limits that were applied, one a row of <see cref="DefaultLimits.All"/>.</param>
+/// <param name="Limits">The limits that were applied, one a row of <see cref="DefaultLimits.All"/> that is held against a flow.</param>
 public sealed record FlowJudgement(Severity Verdict, ImmutableArray<Finding> Findings, ImmutableArray<Limit> Limits);

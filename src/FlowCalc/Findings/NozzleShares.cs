@@ -35,24 +35,33 @@ static class NozzleShares
     }
 
     /// <summary>How badly a nozzle is starved.</summary>
-    public static (Severity Severity, double Step) OfStarved(Limit limit, NozzleFlow nozzle)
+    public static (Severity Severity, double Step) OfStarved(Limit limit, NozzleFlow nozzle) => OfStarved(limit, IsClosed(nozzle), Deviation(nozzle));
+
+    /// <summary>How badly a nozzle is starved that gets nothing, or deviates so from its wanted share.</summary>
+    public static (Severity Severity, double Step) OfStarved(Limit limit, bool getsNothing, double? deviation)
     {
         // Nothing at all is no matter of degree: no stated limit makes it less than a failure, and a nozzle is there to be fed though no share of it is named.
-        if (IsClosed(nozzle)) return (Severity.Fail, Math.Min(1, limit.Fail?.Si ?? 1));
-        return Deviation(nozzle) is { } deviation ? Grading.Of(limit, -deviation) : (Severity.Pass, 0);
+        if (getsNothing) return (Severity.Fail, Math.Min(1, limit.Fail?.Si ?? 1));
+        return deviation is { } off ? Grading.Of(limit, -off) : (Severity.Pass, 0);
     }
 
     /// <summary>How badly a nozzle is overfed; one of which nothing is wanted never more than to be warned of.</summary>
-    public static (Severity Severity, double Step) OfOverfed(Limit limit, NozzleFlow nozzle)
+    public static (Severity Severity, double Step) OfOverfed(Limit limit, NozzleFlow nozzle) => OfOverfed(limit, Deviation(nozzle), nozzle.Share);
+
+    /// <summary>How badly a nozzle is overfed that deviates so from its wanted share; null where none is wanted, and then its share of the whole counts.</summary>
+    public static (Severity Severity, double Step) OfOverfed(Limit limit, double? deviation, double share)
     {
-        if (Deviation(nozzle) is { } deviation) return Grading.Of(limit, deviation);
-        return (limit.Warn ?? limit.Fail) is { } step && Grading.IsBeyond(nozzle.Share, step.Si) ? (Severity.Warn, step.Si) : (Severity.Pass, 0);
+        if (deviation is { } off) return Grading.Of(limit, off);
+        return (limit.Warn ?? limit.Fail) is { } step && Grading.IsBeyond(share, step.Si) ? (Severity.Warn, step.Si) : (Severity.Pass, 0);
     }
 
     public static bool IsClosed(NozzleFlow nozzle) => nozzle.MassFlow.KilogramsPerSecond <= 0;
 
     /// <summary>Share over wanted share, less 1; null where nothing is wanted, or so little that the ratio says no more than that.</summary>
-    public static double? Deviation(NozzleFlow nozzle) => nozzle.Deviation is { } deviation and < MostDeviation ? deviation : null;
+    public static double? Deviation(NozzleFlow nozzle) => Telling(nozzle.Deviation);
+
+    /// <summary>A deviation that says something; null for one that only says that next to nothing is wanted.</summary>
+    public static double? Telling(double? deviation) => deviation is { } told and < MostDeviation ? told : null;
 
     /// <summary>The sentence for one nozzle, by its place among the flow's nozzles.</summary>
     public static string Sentence(FlowCase flowCase, int index, Hit hit)

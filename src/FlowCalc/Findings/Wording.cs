@@ -9,6 +9,7 @@ namespace FlowCalc.Findings;
 static class Wording
 {
     const int Digits = 3;
+    const int MoreDigits = 6;
     const int MostIds = 3;
     const int MostIdCharacters = 60;
 
@@ -17,11 +18,18 @@ static class Wording
     public static string Of(Length length, UnitSystem units) => Of(length.Meters, QuantityKind.Length, units);
 
     /// <summary>An absolute pressure, written as gauge.</summary>
-    public static string Gauge(double absolute, FlowCase flowCase) => Of(absolute - flowCase.Ambient, QuantityKind.Pressure, flowCase.Units);
+    public static string Gauge(double absolute, JudgedLayout judged) => Of(absolute - judged.Ambient, QuantityKind.Pressure, judged.Units);
 
     public static string Number(double value) => value == 0 || Math.Abs(value) is >= 1e-4 and < 1e6
         ? double.Parse(value.ToString("G" + Digits, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).ToString("0.######", CultureInfo.InvariantCulture)
         : value.ToString("G" + Digits, CultureInfo.InvariantCulture);
+
+    /// <summary>A value that is beyond a bound, with more digits where three would show it equal to the bound.</summary>
+    public static string Of(double si, double bound, QuantityKind kind, UnitSystem units)
+    {
+        var text = Of(si, kind, units);
+        return text == Of(bound, kind, units) && si != bound ? QuantityWriter.Text(si, kind, units, MoreDigits) : text;
+    }
 
     /// <summary>A share of the flow, which may be small where there are many nozzles.</summary>
     public static string Share(double part) => $"{Number(part * 100)} %";

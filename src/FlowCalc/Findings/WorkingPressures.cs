@@ -1,4 +1,3 @@
-using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using FlowCalc.Losses;
 using FlowCalc.Quantities;
@@ -8,7 +7,7 @@ namespace FlowCalc.Findings;
 /// <summary>Parts that see more than their marked pressure while every outlet is shut: the reservoir's pressure and the liquid's weight.</summary>
 static class WorkingPressures
 {
-    const string Mark = "the part's mark";
+    public const string Mark = "the part's mark";
 
     public static void Find(FlowCase flowCase, FindingList findings)
     {
@@ -18,12 +17,23 @@ static class WorkingPressures
         if (bottle?.WorkingPressure is { } marked && reservoir > marked.Pascals * (1 + 1e-9))
             AddBottle(flowCase, findings, reservoir, marked.Pascals);
 
+        OfTubes(flowCase, findings, reservoir, flowCase.Layout.Temperature.Kelvins);
+    }
+
+    /// <summary>Holds the tubes against a pressure in the reservoir.</summary>
+    /// <param name="judged">The layout, as drawn: upright.</param>
+    /// <param name="findings">What to add to.</param>
+    /// <param name="reservoir">Absolute pressure in the reservoir, Pa.</param>
+    /// <param name="temperature">Temperature of the liquid, K.</param>
+    /// <param name="inCase">The case of a discharge; null for none.</param>
+    public static void OfTubes(JudgedLayout judged, FindingList findings, double reservoir, double temperature, string? inCase = null)
+    {
         // A marked pressure may belong to any tube; without one there is nothing to hold against.
-        for (var index = 0; index < flowCase.Layout.Runs.Length; index++)
+        for (var index = 0; index < judged.Layout.Runs.Length; index++)
         {
-            flowCase.Pass(index);
-            if (flowCase.Layout.Runs[index].Tube.WorkingPressure is null) continue;
-            AddTubes(flowCase, findings, reservoir, bottle?.Outlet?.Regulator);
+            judged.Pass(index);
+            if (judged.Layout.Runs[index].Tube.WorkingPressure is null) continue;
+            AddTubes(judged, findings, reservoir, temperature, inCase);
             return;
         }
     }
@@ -37,27 +47,30 @@ static class WorkingPressures
             new Measure(reservoir - flowCase.Ambient, QuantityKind.Pressure), new Measure(marked - flowCase.Ambient, QuantityKind.Pressure), Mark, null), -1);
     }
 
-    static void AddTubes(FlowCase flowCase, FindingList findings, double reservoir, Regulator? regulator)
+    static void AddTubes(JudgedLayout judged, FindingList findings, double reservoir, double temperature, string? inCase)
     {
+        var regulator = (judged.Layout.Supply as BottleSupply)?.Bottle.Outlet?.Regulator;
         var held = regulator is null ? reservoir : Math.Min(reservoir, regulator.SetPressure.Pascals);
-        var weight = flowCase.Layout.Agent.Density(flowCase.Layout.Temperature.Kelvins) * HydrostaticRise.StandardGravity;
-        var heights = new double[flowCase.Layout.Points.Length];
+        var weight = judged.Layout.Agent.Density(temperature) * HydrostaticRise.StandardGravity;
+        var heights = new double[judged.Layout.Points.Length];
         List<Hit>? over = null, unregulated = null;
-        foreach (var index in flowCase.OutwardRuns())
+        foreach (var index in judged.OutwardRuns())
         {
-            flowCase.Pass(index);
-            var run = flowCase.Layout.Runs[index];
+            judged.Pass(index);
+            var run = judged.Layout.Runs[index];
             heights[run.To] = heights[run.From] + run.Rise.Meters;
             if (run.Tube.WorkingPressure is not { } marked) continue;
-            var head = -weight * Lowest(flowCase.Layout, run, heights);
+            var head = -weight * Lowest(judged.Layout, run, heights);
             var (pressure, worst, mark) = (held + head, reservoir + head, marked.Pascals);
-            if (pressure > mark * (1 + 1e-9)) (over ??= []).Add(Exceeded(flowCase, index, Severity.Fail, pressure, mark));
-            else if (worst > mark * (1 + 1e-9)) (unregulated ??= []).Add(Exceeded(flowCase, index, Severity.Warn, worst, mark));
+            if (pressure > mark * (1 + 1e-9)) (over ??= []).Add(Exceeded(judged, index, Severity.Fail, pressure, mark));
+            else if (worst > mark * (1 + 1e-9)) (unregulated ??= []).Add(Exceeded(judged, index, Severity.Warn, worst, mark));
         }
         Sort(over);
         Sort(unregulated);
-        findings.Add(FindingCodes.OverWorkingPressure, Mark, QuantityKind.Pressure, "run", over, hit => Sentence(flowCase, hit, "With every outlet shut"));
-        findings.Add(FindingCodes.OverWorkingPressure, Mark, QuantityKind.Pressure, "run", unregulated, hit => Sentence(flowCase, hit, "Should the regulator fail, with every outlet shut,"));
+        findings.Add(FindingCodes.OverWorkingPressure, Mark, QuantityKind.Pressure, "run", over,
+            hit => Sentence(judged, hit, inCase is null ? "With every outlet shut" : $"At {inCase} with every outlet shut"), inCase: _ => inCase);
+        findings.Add(FindingCodes.OverWorkingPressure, Mark, QuantityKind.Pressure, "run", unregulated,
+            hit => Sentence(judged, hit, $"Should the regulator fail{(inCase is null ? "" : $" at {inCase}")}, with every outlet shut,"), inCase: _ => inCase);
     }
 
     // Height of the lowest place of a run over the supply, corners included where they are given.
@@ -72,9 +85,9 @@ static class WorkingPressures
     // The sweep from the supply need not keep the document's order.
     static void Sort(List<Hit>? hits) => hits?.Sort((first, second) => first.Item.CompareTo(second.Item));
 
-    static Hit Exceeded(FlowCase flowCase, int run, Severity severity, double pressure, double mark) =>
-        new(run, flowCase.RunId(run), severity, pressure - mark, pressure - flowCase.Ambient, mark - flowCase.Ambient);
+    static Hit Exceeded(JudgedLayout judged, int run, Severity severity, double pressure, double mark) =>
+        new(run, judged.RunId(run), severity, pressure - mark, pressure - judged.Ambient, mark - judged.Ambient);
 
-    static string Sentence(FlowCase flowCase, Hit hit, string when) =>
-        $"{when} {Wording.Id(hit.Id)} sees {Wording.Of(hit.Measured, QuantityKind.Pressure, flowCase.Units)}, above the marked {Wording.Of(hit.Bound, QuantityKind.Pressure, flowCase.Units)} of its tube";
+    static string Sentence(JudgedLayout judged, Hit hit, string when) =>
+        $"{when} {Wording.Id(hit.Id)} sees {Wording.Of(hit.Measured, QuantityKind.Pressure, judged.Units)}, above the marked {Wording.Of(hit.Bound, QuantityKind.Pressure, judged.Units)} of its tube";
 }

@@ -6,8 +6,9 @@ namespace FlowCalc.Limits;
 
 /// <summary>The limits that hold where a document states none: one row a finding that has steps to move.</summary>
 /// <remarks>
-/// None of these figures comes from a rule book; they are common practice without a source, and say so. Findings whose bound
-/// is a property of a part (a marked pressure, a nozzle's range) or of the physics have no row here and cannot be moved.
+/// Most of these figures come from no rule book; they are common practice without a source, and say so. One that comes from a rule
+/// that may not be the user's warns and names the rule; a document that states it may have it fail. Findings whose bound is a property
+/// of a part (a marked pressure, a nozzle's range), of the requirement or of the physics have no row here and cannot be moved.
 /// </remarks>
 public static class DefaultLimits
 {
@@ -18,15 +19,20 @@ public static class DefaultLimits
     public const string CommonPractice = "common practice, no source";
 
     static readonly FrozenDictionary<string, LimitDefinition> ByCode;
-    static readonly ImmutableArray<Limit> Defaults;
+    static readonly ImmutableArray<Limit> OfFlow;
+    static readonly ImmutableArray<Limit> OfDischarge;
+
+    const string OlderEdition = "an older edition seen second-hand; another class may ask for something else";
+    const string WholeContents = $"FIA Formula One technical regulations, article 14.1.4, 95 % of the contents out, {OlderEdition}";
+    const string AnyPosition = $"FIA Formula One technical regulations, article 14.1.9, it has to work in any position, {OlderEdition}; the part: {CommonPractice}";
 
     static DefaultLimits()
     {
         All =
         [
-            Ratio("starved-nozzle", warn: 0.10, fail: 0.20, "How far a nozzle's share falls short of the wanted share, as a part of the wanted share."),
-            Ratio("overfed-nozzle", warn: 0.10, fail: 0.20, "How far a nozzle's share exceeds the wanted share, as a part of the wanted share."),
-            Ratio("starved-zone", warn: 0.05, fail: 0.10, "How far a zone's share falls short of the wanted share, as a part of the wanted share."),
+            Ratio("starved-nozzle", warn: 0.10, fail: 0.20, "How far a nozzle's share falls short of the wanted share, as a part of the wanted share.", LimitUse.Both),
+            Ratio("overfed-nozzle", warn: 0.10, fail: 0.20, "How far a nozzle's share exceeds the wanted share, as a part of the wanted share.", LimitUse.Both),
+            Ratio("starved-zone", warn: 0.05, fail: 0.10, "How far a zone's share falls short of the wanted share, as a part of the wanted share.", LimitUse.Both),
             Ratio("uneven-branch", warn: 0.10, fail: 0.20, "How far the worst nozzle behind one leg of a tee or junction falls short of its wanted share, as a part of it."),
             new("velocity-high", QuantityKind.Speed, Speed(12), Speed(18), null, null, LowerIsWorse: false, CommonPractice, "Mean velocity of a liquid in a run."),
             new("pressure-spread", null, Number(1.3), Number(2), null, null, LowerIsWorse: false, CommonPractice, "Highest over lowest gauge pressure among the nozzles."),
@@ -38,10 +44,19 @@ public static class DefaultLimits
             new("tee-port-off-angle", QuantityKind.Angle, null, Degrees(15), null, null, LowerIsWorse: false, CommonPractice,
                 "Angle between a tube and the axis of the tee's port that it leaves by."),
             new("bottle-liquid-full", null, null, Number(0.95), Number(1), null, LowerIsWorse: false, "0.95: common practice, no source; 1: physics",
-                "Part of the bottle's volume that the liquid fills at the temperature asked for."),
+                "Part of the bottle's volume that the liquid fills at the temperature asked for.", LimitUse.Both),
+            new("late-arrival", QuantityKind.Time, Seconds(1), Seconds(2), null, null, LowerIsWorse: false, CommonPractice,
+                "Time from the first nozzle that liquid reaches to the last.", LimitUse.Discharge),
+            new("agent-left-behind", null, Number(0.03), Number(0.05), null, null, LowerIsWorse: false, $"note: {CommonPractice}; warn: {WholeContents}",
+                "Agent left in bottle and tubes, as a part of the fill.", LimitUse.Discharge),
+            new("bottle-blind-when-inverted", null, null, Number(0.05), null, null, LowerIsWorse: false, AnyPosition,
+                "Liquid that an attitude other than upright keeps from the dip tube, as a part of the fill.", LimitUse.Discharge),
+            new("dip-tube-uncovers-early", null, null, Number(0.03), null, null, LowerIsWorse: false, CommonPractice,
+                "Liquid that the dip tube leaves behind in the upright bottle, as a part of the fill.", LimitUse.Discharge),
         ];
         ByCode = All.ToFrozenDictionary(definition => definition.Code, StringComparer.Ordinal);
-        Defaults = [.. All.Select(definition => definition.Limit)];
+        OfFlow = Of(LimitUse.Flow);
+        OfDischarge = Of(LimitUse.Discharge);
     }
 
     /// <summary>All defaults, in the order in which answers list them.</summary>
@@ -52,26 +67,31 @@ public static class DefaultLimits
     /// <returns>The definition, or null where the finding has no steps that a document could state.</returns>
     public static LimitDefinition? Find(string code) => ByCode.GetValueOrDefault(code);
 
-    /// <summary>The limits that hold for a document.</summary>
+    /// <summary>The limits that hold for an answer to a document.</summary>
     /// <param name="stated">The document's own limits, at most one a code; see <see cref="LimitDefinition.Override"/>.</param>
-    /// <returns>One limit a row of <see cref="All"/>, in its order.</returns>
-    /// <exception cref="ArgumentException">A stated limit is for a code without a default, or a code is stated twice.</exception>
-    public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated)
+    /// <param name="use">The answer: a flow or a discharge.</param>
+    /// <returns>One limit a row of <see cref="All"/> of that use, in its order.</returns>
+    /// <exception cref="ArgumentException">A stated limit is for a code without a default, a code is stated twice, or the use is not one answer.</exception>
+    public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated, LimitUse use)
     {
-        if (stated.IsDefaultOrEmpty) return Defaults;
+        if (use is not (LimitUse.Flow or LimitUse.Discharge)) throw new ArgumentException("A flow or a discharge, one of both.", nameof(use));
+        if (stated.IsDefaultOrEmpty) return use == LimitUse.Flow ? OfFlow : OfDischarge;
 
-        var limits = Defaults.ToBuilder();
-        var seen = new bool[All.Length];
+        var byRow = new Limit?[All.Length];
         foreach (var limit in stated)
         {
             var row = RowOf(limit.Code);
             if (row < 0) throw new ArgumentException($"{limit.Code} has no limit that a document could state.", nameof(stated));
-            if (seen[row]) throw new ArgumentException($"{limit.Code} is stated twice.", nameof(stated));
-            seen[row] = true;
-            limits[row] = All[row].Override(limit);
+            if (byRow[row] is not null) throw new ArgumentException($"{limit.Code} is stated twice.", nameof(stated));
+            byRow[row] = All[row].Override(limit);
         }
-        return limits.ToImmutable();
+        var limits = ImmutableArray.CreateBuilder<Limit>(All.Length);
+        for (var row = 0; row < byRow.Length; row++)
+            if (All[row].Use.HasFlag(use)) limits.Add(byRow[row] ?? All[row].Limit);
+        return limits.DrainToImmutable();
     }
+
+    static ImmutableArray<Limit> Of(LimitUse use) => [.. All.Where(definition => definition.Use.HasFlag(use)).Select(definition => definition.Limit)];
 
     static int RowOf(string code)
     {
@@ -80,12 +100,14 @@ public static class DefaultLimits
         return -1;
     }
 
-    static LimitDefinition Ratio(string code, double warn, double fail, string description) =>
-        new(code, null, null, Number(warn), Number(fail), null, LowerIsWorse: false, CommonPractice, description);
+    static LimitDefinition Ratio(string code, double warn, double fail, string description, LimitUse use = LimitUse.Flow) =>
+        new(code, null, null, Number(warn), Number(fail), null, LowerIsWorse: false, CommonPractice, description, use);
 
     static Measure Number(double value) => new(value, null);
 
     static Measure Speed(double metresPerSecond) => new(metresPerSecond, QuantityKind.Speed);
+
+    static Measure Seconds(double seconds) => new(seconds, QuantityKind.Time);
 
     static Measure Degrees(double degrees) => new(degrees * Math.PI / 180, QuantityKind.Angle);
 }

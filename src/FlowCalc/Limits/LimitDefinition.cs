@@ -12,6 +12,7 @@ namespace FlowCalc.Limits;
 /// <param name="LowerIsWorse">False where a larger value is worse, true where a smaller one is.</param>
 /// <param name="Source">Whose limit it is.</param>
 /// <param name="Description">What is measured, in words.</param>
+/// <param name="Use">The answers that it is held against.</param>
 public sealed record LimitDefinition(
     string Code,
     QuantityKind? Kind,
@@ -21,7 +22,8 @@ public sealed record LimitDefinition(
     Measure? Refuse,
     bool LowerIsWorse,
     string Source,
-    string Description)
+    string Description,
+    LimitUse Use = LimitUse.Flow)
 {
     /// <summary>The default steps.</summary>
     public Limit Limit { get; } = new(Code, Note, Warn, Fail, Refuse, Source);

@@ -31,25 +31,54 @@ public class DefaultLimitsTests
         });
     }
 
-    [Fact]
-    public void Without_a_stated_limit_the_defaults_hold_and_no_list_is_made()
+    [Theory]
+    [InlineData(LimitUse.Flow)]
+    [InlineData(LimitUse.Discharge)]
+    public void Without_a_stated_limit_the_defaults_of_the_answer_hold_and_no_list_is_made(LimitUse use)
     {
-        var limits = DefaultLimits.For([]);
+        var limits = DefaultLimits.For([], use);
 
-        Assert.Equal(DefaultLimits.All.Select(definition => definition.Limit), limits);
-        Assert.True(limits == DefaultLimits.For(default));
+        Assert.Equal(DefaultLimits.All.Where(definition => definition.Use.HasFlag(use)).Select(definition => definition.Limit), limits);
+        Assert.True(limits == DefaultLimits.For(default, use));
     }
+
+    [Fact]
+    public void A_limit_of_a_discharge_is_none_of_a_flow_and_the_other_way_round()
+    {
+        string[] Codes(LimitUse use) => [.. DefaultLimits.For([], use).Select(limit => limit.Code)];
+
+        Assert.All(DefaultLimits.All, definition => Assert.NotEqual(LimitUse.None, definition.Use));
+        Assert.Contains("late-arrival", Codes(LimitUse.Discharge));
+        Assert.DoesNotContain("late-arrival", Codes(LimitUse.Flow));
+        Assert.DoesNotContain("velocity-high", Codes(LimitUse.Discharge));
+        Assert.Contains("starved-nozzle", Codes(LimitUse.Flow).Intersect(Codes(LimitUse.Discharge)));
+    }
+
+    [Fact]
+    public void A_stated_limit_of_another_answer_is_checked_and_not_listed()
+    {
+        var late = new Limit("late-arrival", null, new Measure(3, QuantityKind.Time), null, null, "");
+
+        Assert.Equal(DefaultLimits.For([], LimitUse.Flow), DefaultLimits.For([late], LimitUse.Flow));
+        Assert.Equal(3, Assert.Single(DefaultLimits.For([late], LimitUse.Discharge), limit => limit.Code == "late-arrival").Warn!.Value.Si);
+        Assert.Throws<ArgumentException>(() => DefaultLimits.For([late, late], LimitUse.Flow));
+    }
+
+    [Theory]
+    [InlineData(LimitUse.None)]
+    [InlineData(LimitUse.Both)]
+    public void Limits_are_of_one_answer(LimitUse use) => Assert.Throws<ArgumentException>(() => DefaultLimits.For([], use));
 
     [Fact]
     public void A_stated_step_replaces_the_default_and_the_others_stay()
     {
-        var limits = DefaultLimits.For([NothingStated with { Warn = new Measure(0.05, null) }]);
+        var limits = DefaultLimits.For([NothingStated with { Warn = new Measure(0.05, null) }], LimitUse.Flow);
 
         var limit = Assert.Single(limits, limit => limit.Code == "starved-nozzle");
         Assert.Equal(0.05, limit.Warn!.Value.Si);
         Assert.Equal(0.20, limit.Fail!.Value.Si);
         Assert.Equal("stated in the document; the steps left out: common practice, no source", limit.Source);
-        Assert.Equal(DefaultLimits.All.Length, limits.Length);
+        Assert.Equal(DefaultLimits.For([], LimitUse.Flow).Length, limits.Length);
         Assert.Equal(0.10, Assert.Single(limits, other => other.Code == "overfed-nozzle").Warn!.Value.Si);
     }
 
@@ -99,8 +128,8 @@ public class DefaultLimitsTests
     [Fact]
     public void A_limit_that_nobody_can_state_is_refused()
     {
-        Assert.Throws<ArgumentException>(() => DefaultLimits.For([NothingStated with { Code = "transition-flow" }]));
-        Assert.Throws<ArgumentException>(() => DefaultLimits.For([NothingStated, NothingStated]));
+        Assert.Throws<ArgumentException>(() => DefaultLimits.For([NothingStated with { Code = "transition-flow" }], LimitUse.Flow));
+        Assert.Throws<ArgumentException>(() => DefaultLimits.For([NothingStated, NothingStated], LimitUse.Flow));
         Assert.Throws<ArgumentException>(() => DefaultLimits.Find("overfed-nozzle")!.Override(NothingStated));
     }
 

@@ -1,0 +1,62 @@
+using FlowCalc.Discharge;
+
+namespace FlowCalc.Findings.Discharges;
+
+/// <summary>Nozzles and zones that get too little or too much of what is delivered over the whole discharge.</summary>
+static class MassShares
+{
+    public static void Find(JudgedDischarge judged, FindingList findings)
+    {
+        var (starved, overfed, zone) = (judged.Limit(FindingCodes.StarvedNozzle), judged.Limit(FindingCodes.OverfedNozzle), judged.Limit(FindingCodes.StarvedZone));
+        CaseHits starvedHits = new(judged), overfedHits = new(judged), zoneHits = new(judged);
+        foreach (var (at, one) in judged.Answered)
+        {
+            // A bottle that gives nothing starves no nozzle more than another; it is told by itself.
+            if (DipTubes.IsBlind(one)) continue;
+            foreach (var nozzle in one.Nozzles)
+            {
+                judged.Pass(nozzle.Point);
+                var deviation = NozzleShares.Telling(nozzle.Deviation);
+                var (severity, step) = NozzleShares.OfStarved(starved, GetsNothing(nozzle), deviation);
+                if (severity != Severity.Pass) Add(starvedHits, at, judged, nozzle, severity, GetsNothing(nozzle) ? -1 : deviation ?? 0, -step);
+                (severity, step) = NozzleShares.OfOverfed(overfed, deviation, nozzle.Share);
+                if (severity != Severity.Pass) Add(overfedHits, at, judged, nozzle, severity, deviation ?? nozzle.Share, step);
+            }
+            for (var index = 0; index < one.Zones.Length; index++)
+            {
+                judged.Pass(index);
+                if (one.Zones[index].Deviation is not { } deviation) continue;
+                var (severity, step) = Grading.Of(zone, -deviation);
+                if (severity != Severity.Pass) zoneHits.Add(at, new Hit(index, one.Zones[index].Zone, severity, -deviation, deviation, -step));
+            }
+        }
+        starvedHits.AddTo(findings, FindingCodes.StarvedNozzle, starved.Source, null, "nozzle", OfNozzle);
+        overfedHits.AddTo(findings, FindingCodes.OverfedNozzle, overfed.Source, null, "nozzle", OfNozzle);
+        zoneHits.AddTo(findings, FindingCodes.StarvedZone, zone.Source, null, "zone", OfZone);
+    }
+
+    public static bool GetsNothing(NozzleDischarge nozzle) => nozzle.Arrival is null || nozzle.Mass.Kilograms <= 0;
+
+    static void Add(CaseHits hits, int at, JudgedDischarge judged, NozzleDischarge nozzle, Severity severity, double measured, double bound) =>
+        hits.Add(at, new Hit(nozzle.Point, judged.PointId(nozzle.Point), severity, Math.Abs(measured), measured, bound));
+
+    static string OfNozzle(DischargeCase one, Hit hit)
+    {
+        var nozzle = one.Nozzles.First(nozzle => nozzle.Point == hit.Item);
+        var id = Wording.Id(hit.Id);
+        if (GetsNothing(nozzle))
+            return $"{id} never gets liquid{(NozzleShares.Telling(nozzle.Deviation) is null ? "" : $", where {Wording.Share(nozzle.WantedShare)} of the agent is wanted")}";
+        if (NozzleShares.Telling(nozzle.Deviation) is null)
+            return $"{id} gets {Wording.Share(nozzle.Share)} of the agent delivered where none is wanted, limit {Wording.Percent(hit.Bound)} of the whole";
+        var (off, step) = (Math.Abs(hit.Measured), Math.Abs(hit.Bound));
+        return $"{id} gets {Wording.Share(nozzle.Share)} of the agent delivered where {Wording.Share(nozzle.WantedShare)} is wanted: "
+            + $"{Wording.Percent(off, step)} too {(hit.Measured < 0 ? "little" : "much")}, limit {Wording.Percent(step)}";
+    }
+
+    static string OfZone(DischargeCase one, Hit hit)
+    {
+        var zone = one.Zones[hit.Item];
+        return $"the zone {Wording.Id(hit.Id)} gets {Wording.Share(zone.Share)} of the agent delivered where {Wording.Share(zone.WantedShare)} is wanted: "
+            + $"{Wording.Percent(-hit.Measured, -hit.Bound)} too little, limit {Wording.Percent(-hit.Bound)}";
+    }
+}

@@ -1,0 +1,18 @@
+namespace FlowCalc.Limits;
+
+/// <summary>The answers that a limit is held against.</summary>
+[Flags]
+public enum LimitUse
+{
+    /// <summary>None; no limit is so.</summary>
+    None = 0,
+
+    /// <summary>A steady flow.</summary>
+    Flow = 1,
+
+    /// <summary>A discharge through time.</summary>
+    Discharge = 2,
+
+    /// <summary>Both.</summary>
+    Both = Flow | Discharge,
+}
