@@ -21,9 +21,6 @@ internal static class Commands
             case ["discharge"]:
                 DischargeFigures.Print();
                 return 0;
-            case ["loop"]:
-                DischargeFigures.Loop();
-                return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
                 Directory.CreateDirectory(folder);

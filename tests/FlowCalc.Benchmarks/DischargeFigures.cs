@@ -28,20 +28,6 @@ internal static class DischargeFigures
         }
     }
 
-    public static void Loop()
-    {
-        var layout = Layout(10);
-        var bottle = ((BottleSupply)layout.Supply).Bottle;
-        var line = SolvedLine.Of(layout, bottle);
-        var conditions = CaseConditions.Of(layout, bottle, 293.15);
-        var place = BottlePlace.Of(bottle, CaseList.Upright.Gravity);
-        for (var i = 0; i < 6000; i++)
-        {
-            var course = DischargeRun.Of(CaseSetup.Of(layout, line, place, CaseList.Upright.Gravity, 293.15, conditions, new ModelChoice(1, 0.1), [3.8]), CancellationToken.None);
-            if (i == 0) Console.WriteLine($"steps {course.Steps} end {course.End} t95 {course.Thresholds[0]} samples {course.Samples.Length} liquidEnd {course.LiquidEnd} left {course.LeftInBottle} {course.LeftInTubes} n {course.EffectiveExponent} defect {course.MassDefect}");
-        }
-    }
-
     static Layout Layout(int nozzles)
     {
         var reading = LayoutReader.Read(CombDocument.Of(nozzles));

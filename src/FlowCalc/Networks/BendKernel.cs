@@ -10,6 +10,9 @@ namespace FlowCalc.Networks;
 /// </summary>
 internal static class BendKernel
 {
+    // Reynolds number below which the ratios of the mean would be 0/0.
+    const double Least = 1e-6;
+
     /// <summary>One step for one vector of bends.</summary>
     /// <param name="bends">The bends.</param>
     /// <param name="at">First bend of the vector.</param>
@@ -20,19 +23,20 @@ internal static class BendKernel
     public static void Step(
         BendSet bends, int at, Vector<double> flowReynolds, ref Vector<double> root, out Vector<double> group, out Vector<double> slope)
     {
-        var reynolds = Vector.Max(flowReynolds, new Vector<double>(1e-6)); // below, the ratios of the mean would be 0/0
+        var reynolds = Vector.Max(flowReynolds, new Vector<double>(Least));
         var square = reynolds * reynolds;
         Turbulent(bends, at, reynolds, square, ref root, out var turbulent, out var turbulentSlope);
         Laminar(bends, at, reynolds, out var laminar, out var laminarSlope);
 
         var larger = Vector.Max(turbulent, laminar);
-        var t = turbulent / larger;
-        var l = laminar / larger;
+        var perLarger = Vector<double>.One / larger;
+        var t = turbulent * perLarger;
+        var l = laminar * perLarger;
         Vector<double> t3 = t * t * t, l3 = l * l * l;
         Vector<double> t7 = t3 * t3 * t, l7 = l3 * l3 * l;
         var sum = t7 * t + l7 * l;
         var mean = Vector.SquareRoot(Vector.SquareRoot(Vector.SquareRoot(sum)));
-        group = larger * mean * (flowReynolds / reynolds); // linear below the floor, as creeping flow is
+        group = larger * mean * (Vector.Min(flowReynolds, new Vector<double>(Least)) * (1 / Least)); // linear below the floor, as creeping flow is
         slope = mean / sum * (t7 * turbulentSlope + l7 * laminarSlope);
     }
 
@@ -40,12 +44,13 @@ internal static class BendKernel
     static void Turbulent(
         BendSet bends, int at, Vector<double> reynolds, Vector<double> square, ref Vector<double> root, out Vector<double> group, out Vector<double> slope)
     {
-        var shifted = Vector.SquareRoot(square + new Vector<double>(SmoothBend.LeastReynolds * SmoothBend.LeastReynolds));
-        FrictionKernel.Turbulent(shifted, new Vector<double>(bends.Roughness, at), ref root, out var factor, out var keep);
+        var shiftedSquare = square + new Vector<double>(SmoothBend.LeastReynolds * SmoothBend.LeastReynolds);
+        FrictionKernel.Turbulent(Vector.SquareRoot(shiftedSquare), new Vector<double>(bends.Roughness, at), ref root, out var factor, out var keep);
         var friction = new Vector<double>(bends.PerFriction, at) * factor;
-        group = (friction + new Vector<double>(bends.Constant, at)) * square;
+        var coefficient = friction + new Vector<double>(bends.Constant, at);
+        group = coefficient * square;
         // df/dRe = 2 f (keep − 1) / shifted · Re / shifted
-        slope = 2 * (group / reynolds + friction * (keep - Vector<double>.One) * square * reynolds / (shifted * shifted));
+        slope = 2 * reynolds * (coefficient + friction * (keep - Vector<double>.One) * (square / shiftedSquare));
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)] // each with an inlining budget of its own
@@ -53,12 +58,15 @@ internal static class BendKernel
     {
         var arc = 64 * new Vector<double>(bends.ArcOverBore, at);
         var dean = Vector.Max(reynolds * new Vector<double>(bends.DeanPerReynolds, at), new Vector<double>(CurvedTube.OnsetDean * (1 + 1e-12)));
-        var y = Vector.Exp(CurvedTube.Exponent * Vector.Log(new Vector<double>(CurvedTube.OnsetDean) / dean));
+        var y = Vector.Exp(-CurvedTube.Exponent * Vector.Log(dean * (1 / CurvedTube.OnsetDean)));
         var z = Vector<double>.One - y;
         var power = Vector.Exp(1 / CurvedTube.Exponent * Vector.Log(z));
-        var straight = Vector<double>.One / (Vector<double>.One - power);
+        // One division for 1 / (1 − power) and 1 / z: it is what a vector unit is slowest at.
+        var rest = Vector<double>.One - power;
+        var both = Vector<double>.One / (rest * z);
+        var straight = both * z;
         group = arc * reynolds * straight;
         // d power / dRe = power · y / (z · Re), only where the Dean number is free to move; at its floor power vanishes.
-        slope = arc * straight * (Vector<double>.One + straight * power * y / z);
+        slope = arc * straight * (Vector<double>.One + both * power * y);
     }
 }
