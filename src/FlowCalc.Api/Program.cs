@@ -1,4 +1,5 @@
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
@@ -18,6 +19,7 @@ app.UseFaults();
 app.UseRouting();
 app.UseRateLimiter();
 app.MapFlow();
+app.MapDischarge();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
@@ -10,6 +11,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, GenerationMode = JsonSourceGenerationMode.Serialization)]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(FlowAnswer))]
+[JsonSerializable(typeof(DischargeAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -6,16 +6,19 @@ namespace FlowCalc.Api.Answers;
 /// <summary>The limits of an answer; those of a document that states none are the same lists every time.</summary>
 internal static class LimitAnswers
 {
-    static readonly ImmutableArray<Limit> Default = DefaultLimits.For([]);
-    static readonly ImmutableArray<LimitAnswer>[] DefaultBySystem =
-        [.. Enum.GetValues<Quantities.UnitSystem>().Select(system => Written(Default, UnitWriter.Of(system)))];
+    static readonly ImmutableArray<Limit>[] Defaults = [DefaultLimits.For([], LimitUse.Flow), DefaultLimits.For([], LimitUse.Discharge)];
+    static readonly ImmutableArray<LimitAnswer>[][] DefaultsBySystem =
+        [.. Defaults.Select(limits => Enum.GetValues<Quantities.UnitSystem>().Select(system => Written(limits, UnitWriter.Of(system))).ToArray())];
 
     /// <summary>The limits as an answer has them.</summary>
-    public static ImmutableArray<LimitAnswer> Of(ImmutableArray<Limit> limits, UnitWriter write) =>
-        limits == Default ? DefaultBySystem[(int)write.System] : Written(limits, write);
+    public static ImmutableArray<LimitAnswer> Of(ImmutableArray<Limit> limits, UnitWriter write)
+    {
+        var known = Array.IndexOf(Defaults, limits);
+        return known < 0 ? Written(limits, write) : DefaultsBySystem[known][(int)write.System];
+    }
 
     /// <summary>Whether these are one of the lists that live as long as the service.</summary>
-    public static bool AreDefault(ImmutableArray<LimitAnswer> limits) => Array.IndexOf(DefaultBySystem, limits) >= 0;
+    public static bool AreDefault(ImmutableArray<LimitAnswer> limits) => Array.Exists(DefaultsBySystem, lists => Array.IndexOf(lists, limits) >= 0);
 
     static ImmutableArray<LimitAnswer> Written(ImmutableArray<Limit> limits, UnitWriter write) => [.. limits.Select(limit => LimitAnswer.Of(limit, write))];
 }

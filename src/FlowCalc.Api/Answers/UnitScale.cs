@@ -9,6 +9,9 @@ internal sealed class UnitScale(QuantityKind kind, UnitSystem system)
 {
     readonly (double Factor, double Offset, string Unit) line = QuantityWriter.Scale(kind, system);
 
+    /// <summary>The unit's symbol.</summary>
+    public string Unit => line.Unit;
+
     /// <summary>Writes an SI value; a pressure gauge.</summary>
     public Quantity Of(double si)
     {

@@ -9,7 +9,7 @@ internal sealed class UnitWriter
 {
     static readonly UnitWriter[] BySystem = [.. Enum.GetValues<UnitSystem>().Select(system => new UnitWriter(system))];
 
-    readonly UnitScale pressure, massFlow, volumeFlow, speed;
+    readonly UnitScale pressure, massFlow, volumeFlow, speed, time, mass;
 
     UnitWriter(UnitSystem system)
     {
@@ -18,6 +18,8 @@ internal sealed class UnitWriter
         massFlow = new(QuantityKind.MassFlow, system);
         volumeFlow = new(QuantityKind.VolumeFlow, system);
         speed = new(QuantityKind.Speed, system);
+        time = new(QuantityKind.Time, system);
+        mass = new(QuantityKind.Mass, system);
     }
 
     /// <summary>The system of units.</summary>
@@ -37,6 +39,12 @@ internal sealed class UnitWriter
     public Quantity Of(VolumeFlow flow) => volumeFlow.Of(flow.CubicMetersPerSecond);
 
     public Quantity Of(Speed velocity) => speed.Of(velocity.MetersPerSecond);
+
+    public Quantity Of(Duration duration) => time.Of(duration.Seconds);
+
+    public Quantity? Of(Duration? duration) => duration is { } known ? Of(known) : null;
+
+    public Quantity Of(Mass matter) => mass.Of(matter.Kilograms);
 
     /// <summary>A single value of any kind; with the fewest digits that read back to it.</summary>
     public Quantity Of(double si, QuantityKind kind)

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
@@ -12,6 +13,8 @@ internal static class CallDescriptions
 {
     const string Json = "application/json", ProblemJson = ProblemWriter.ContentType;
 
+    const string NoReplacement = "The answer replaces neither the maker's instructions nor the rules that apply, licensed practice or a discharge test.";
+
     /// <summary>Describes <c>POST /v1/flow</c>.</summary>
     public static void DescribeFlow(this RouteHandlerBuilder call) => call
         .Produces<FlowAnswer>(200, Json)
@@ -19,20 +22,30 @@ internal static class CallDescriptions
         .AddOpenApiOperationTransformer((operation, context, _) =>
         {
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
-            operation.Description = FormattableString.Invariant(
+            DescribeLayoutCall(operation, FormattableString.Invariant(
                 $"""
                 Takes a layout document and answers one instant of it: pressure, flow and share at every nozzle and every run, where the pressure is lost, and what there is to say about it. A bottle is taken at its pressure at `temperature`.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when the body has arrived. The answer replaces neither the maker's instructions nor the rules that apply, licensed practice or a discharge test.
-                """);
-            operation.RequestBody = new OpenApiRequestBody
-            {
-                Description = "A layout document, UTF-8, whose JSON Schema is also at `/v1/layout-schema`. Unknown fields and repeated names are faults.",
-                Required = true,
-                Content = new Dictionary<string, OpenApiMediaType> { [Json] = new() { Example = ContractExamples.Demo() } },
-            };
-            AddUnits(operation);
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                """));
             SetExample(operation, "200", Json, ContractExamples.Answer("flow"), "The steady flow.");
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes <c>POST /v1/discharge</c>.</summary>
+    public static void DescribeDischarge(this RouteHandlerBuilder call) => call
+        .Produces<DischargeAnswer>(200, Json)
+        .ProducesFaults(400, 413, 415, 422, 429)
+        .AddOpenApiOperationTransformer((operation, context, _) =>
+        {
+            var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
+            DescribeLayoutCall(operation, FormattableString.Invariant(
+                $"""
+                Takes a layout document whose supply is a bottle and follows its discharge from the opening valve to the empty bottle, at every temperature and in every attitude of `cases`: when each nozzle starts, what it gives through time, how long it lasts and what stays behind. A case that has no discharge, such as one below the agent's freezing point, says why and leaves the others theirs.
+
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, and {limits.DischargeTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                """));
+            SetExample(operation, "200", Json, ContractExamples.Answer("discharge"), "The discharge.");
             return Task.CompletedTask;
         });
 
@@ -86,6 +99,18 @@ internal static class CallDescriptions
                 FaultExamples.Show(operation, status, limits);
             return Task.CompletedTask;
         });
+    }
+
+    static void DescribeLayoutCall(OpenApiOperation operation, string description)
+    {
+        operation.Description = description;
+        operation.RequestBody = new OpenApiRequestBody
+        {
+            Description = "A layout document, UTF-8, whose JSON Schema is also at `/v1/layout-schema`. Unknown fields and repeated names are faults.",
+            Required = true,
+            Content = new Dictionary<string, OpenApiMediaType> { [Json] = new() { Example = ContractExamples.Demo() } },
+        };
+        AddUnits(operation);
     }
 
     static void AddUnits(OpenApiOperation operation)

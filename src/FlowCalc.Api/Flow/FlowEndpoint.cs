@@ -5,6 +5,7 @@ using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
+using FlowCalc.Layouts;
 
 namespace FlowCalc.Api.Flow;
 
@@ -19,45 +20,13 @@ internal static class FlowEndpoint
             .WithSummary("Steady flow of a layout")
             .DescribeFlow();
 
-    static async Task AnswerAsync(HttpContext context, ServiceLimits limits)
-    {
-        var write = QueryUnits.Read(context.Request, out var fault);
-        fault ??= JsonContentType.Fault(context.Request);
-        if (fault is null)
-        {
-            using var body = await PooledBody.ReadAsync(context.Request, limits.BodyBytes, context.RequestAborted);
-            fault = body is null ? Problems.TooLarge(limits) : null;
-            if (body is not null && Answer(body.Bytes, limits, write, out fault, context.RequestAborted) is { } answer)
-            {
-                await AnswerWriter.WriteAsync(context, answer, FlowAnswerWriter.Write);
-                return;
-            }
-        }
-        await ProblemWriter.WriteAsync(context, fault!);
-    }
+    static Task AnswerAsync(HttpContext context, ServiceLimits limits) =>
+        LayoutCall.AnswerAsync<FlowAnswer>(context, limits, limits.Points, limits.FlowTime, Answer, FlowAnswerWriter.Write);
 
-    static FlowAnswer? Answer(ReadOnlyMemory<byte> body, ServiceLimits limits, UnitWriter write, out Problem? fault, CancellationToken gone)
+    static FlowAnswer? Answer(Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel)
     {
-        using var time = CancellationTokenSource.CreateLinkedTokenSource(gone);
-        time.CancelAfter(limits.FlowTime);
-        try
-        {
-            var layout = LayoutBody.Read(body, limits, out fault, time.Token);
-            if (layout is null)
-                return null;
-            var flow = SteadyFlow.Solve(layout, time.Token);
-            if (flow.Report.Converged)
-                return FlowAnswers.Of(layout, flow, FlowFindings.Judge(layout, flow, write.System, time.Token), write);
-            fault = Problems.NoAnswer(flow.Report.Failure ?? "The solve did not converge.");
-        }
-        catch (OperationCanceledException) when (!gone.IsCancellationRequested)
-        {
-            fault = Problems.TooSlow(limits.FlowTime);
-        }
-        catch (NotFiniteException notFinite)
-        {
-            fault = Problems.NoAnswer(notFinite.Message);
-        }
-        return null;
+        var flow = SteadyFlow.Solve(layout, cancel);
+        fault = flow.Report.Converged ? null : Problems.NoAnswer(flow.Report.Failure ?? "The solve did not converge.");
+        return fault is null ? FlowAnswers.Of(layout, flow, FlowFindings.Judge(layout, flow, write.System, cancel), write) : null;
     }
 }

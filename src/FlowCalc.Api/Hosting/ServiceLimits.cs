@@ -15,6 +15,12 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/flow</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan FlowTime { get; init; } = TimeSpan.FromSeconds(4);
 
+    /// <summary>Most points of a layout on <c>/v1/discharge</c>, 2 to 10 000.</summary>
+    public int DischargePoints { get; init; } = 500;
+
+    /// <summary>Longest time for the answer to <c>/v1/discharge</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan DischargeTime { get; init; } = TimeSpan.FromSeconds(4);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -36,6 +42,8 @@ public sealed class ServiceLimits
         BodyBytes is >= 1024 and <= 1024 * 1024 * 1024
         && Points is >= 2 and <= 1_000_000
         && FlowTime > TimeSpan.Zero && FlowTime <= TimeSpan.FromHours(1)
+        && DischargePoints is >= 2 and <= 10_000
+        && DischargeTime > TimeSpan.Zero && DischargeTime <= TimeSpan.FromHours(1)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Unicode;
 using FlowCalc.Api.Faults;
-using FlowCalc.Api.Hosting;
 using FlowCalc.Layouts;
 
 namespace FlowCalc.Api.Requests;
@@ -13,7 +12,7 @@ internal static class LayoutBody
 
     /// <summary>The layout; null where there is a fault.</summary>
     /// <exception cref="OperationCanceledException">The time is up or the caller has gone.</exception>
-    public static Layout? Read(ReadOnlyMemory<byte> body, ServiceLimits limits, out Problem? fault, CancellationToken cancel)
+    public static Layout? Read(ReadOnlyMemory<byte> body, int points, out Problem? fault, CancellationToken cancel)
     {
         fault = null;
         // Some editors write a byte order mark; RFC 8259 lets a reader pass over it.
@@ -27,7 +26,7 @@ internal static class LayoutBody
 
         try
         {
-            var reading = LayoutReader.Read(body, new LayoutReaderOptions { MaximumPoints = limits.Points }, cancel);
+            var reading = LayoutReader.Read(body, new LayoutReaderOptions { MaximumPoints = points }, cancel);
             if (reading.Layout is null)
                 fault = Problems.Layout(reading.Faults);
             return reading.Layout;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FlowCalc.Layouts;
 
 namespace FlowCalc.Findings;
 

@@ -10,11 +10,17 @@ static class Calls
     public static Task<HttpResponseMessage> PostFlow(this HttpClient caller, string document, string query = "", string contentType = "application/json") =>
         caller.PostFlow(Encoding.UTF8.GetBytes(document), query, contentType);
 
-    public static async Task<HttpResponseMessage> PostFlow(this HttpClient caller, byte[] document, string query = "", string? contentType = "application/json")
+    public static Task<HttpResponseMessage> PostFlow(this HttpClient caller, byte[] document, string query = "", string? contentType = "application/json") =>
+        caller.PostLayout("/v1/flow", document, query, contentType);
+
+    public static Task<HttpResponseMessage> PostDischarge(this HttpClient caller, string document, string query = "", string contentType = "application/json") =>
+        caller.PostLayout("/v1/discharge", Encoding.UTF8.GetBytes(document), query, contentType);
+
+    public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {
         using var content = new ByteArrayContent(document);
         content.Headers.ContentType = contentType is null ? null : MediaTypeHeaderValue.Parse(contentType);
-        return await caller.PostAsync(new Uri("/v1/flow" + query, UriKind.Relative), content, TestContext.Current.CancellationToken);
+        return await caller.PostAsync(new Uri(path + query, UriKind.Relative), content, TestContext.Current.CancellationToken);
     }
 
     public static Task<HttpResponseMessage> Get(this HttpClient caller, string path) => caller.GetAsync(new Uri(path, UriKind.Relative), TestContext.Current.CancellationToken);

@@ -15,17 +15,18 @@ public class ArrowTests
     /// <summary>A folder, and the folders of which it knows nothing.</summary>
     public static TheoryData<string, string[]> Arrows => new()
     {
-        { "Quantities", ["Agents", "Losses", "Networks", "Bottles", "Stock", "Limits", "Layouts", "Flows", "Findings"] },
-        { "Agents", ["Losses", "Networks", "Bottles", "Layouts", "Flows", "Findings"] },
-        { "ReferenceData", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Stock", "Examples", "Limits", "Layouts", "Flows", "Findings"] },
-        { "Stock", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Findings"] },
-        { "Examples", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Findings"] },
-        { "Losses", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Networks", "Bottles", "Layouts", "Flows", "Findings"] },
-        { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Findings"] },
-        { "Bottles", ["Layouts", "Flows", "Findings"] },
-        { "Limits", ["Layouts", "Flows", "Findings"] },
-        { "Layouts", ["Flows", "Findings"] },
-        { "Flows", ["Findings"] },
+        { "Quantities", ["Agents", "Losses", "Networks", "Bottles", "Stock", "Limits", "Layouts", "Flows", "Discharge", "Findings"] },
+        { "Agents", ["Losses", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Findings"] },
+        { "ReferenceData", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Stock", "Examples", "Limits", "Layouts", "Flows", "Discharge", "Findings"] },
+        { "Stock", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Findings"] },
+        { "Examples", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Findings"] },
+        { "Losses", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Findings"] },
+        { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Findings"] },
+        { "Bottles", ["Layouts", "Flows", "Discharge", "Findings"] },
+        { "Limits", ["Layouts", "Flows", "Discharge", "Findings"] },
+        { "Layouts", ["Flows", "Discharge", "Findings"] },
+        { "Flows", ["Discharge", "Findings"] },
+        { "Discharge", ["Findings"] },
     };
 
     [Theory]

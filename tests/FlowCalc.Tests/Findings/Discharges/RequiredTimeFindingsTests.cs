@@ -141,6 +141,20 @@ public class RequiredTimeFindingsTests
         Assert.Contains(words, finding.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(FindingCodes.DischargeTooFast, 11.0, 9.5, 12.0, 11.5, 8.5, 12.0)]
+    [InlineData(FindingCodes.DischargeTooSlow, 29.0, 28.0, 30.5, 28.0, 27.0, 33.0)]
+    public void Of_marginal_cases_the_one_whose_band_reaches_furthest_is_told(string code, double seconds, double low, double high, double secondsToo, double lowToo, double highToo)
+    {
+        var finding = Discharged.Judge(isStated: true, Banded(seconds, low, high), Banded(secondsToo, lowToo, highToo)).Single(code);
+
+        Assert.Equal(secondsToo, finding.Measured!.Value.Si);
+    }
+
+    [Fact]
+    public void Cases_without_an_answer_keep_no_rule_and_break_none() =>
+        Assert.Equal([FindingCodes.DischargeNotSolved], Discharged.Judge(isStated: true, Discharged.Sound.Failing(DischargeFailureKind.NotSolved)).Findings.Select(finding => finding.Code));
+
     [Fact]
     public void A_band_within_the_rule_is_no_finding() => Assert.Empty(Discharged.Judge(isStated: true, Banded(20, 10, 30)).Findings);
 
