@@ -7,7 +7,7 @@ namespace FlowCalc.Agents;
 /// From 200 K up pressures are within 2e-9 of the equation, (∂p/∂T) within 2e-8 and heat capacities within 1e-5; from 150 K within 5e-6, 1e-4 and 2e-3,
 /// the last two for argon beside its critical point. Colder, thin gas (to 0.05 of the critical density from 85 K, 0.3 from 120 K) keeps to 1e-5, 1e-4 and
 /// 1e-3. All measured by the tests. Below its saturation temperature the equation is followed as for a supercooled gas; denser still, between the limits of
-/// stability, what it gives is smooth but no state, and pressures there stray from the equation's own by a few hundredths of ρ·R·T and more.
+/// stability, what it gives is smooth but no state, and pressures there stray from the equation's own by up to twice ρ·R·T.
 /// </remarks>
 public sealed class RealGas : IGas
 {
