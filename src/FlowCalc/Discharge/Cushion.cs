@@ -9,6 +9,9 @@ internal sealed record Cushion
     // The gas of a wall with more conductance than this, in 1/s of its own heat capacity, is at the wall's temperature to 1e-5.
     const double FollowsItsWall = 1e4;
 
+    // Of its own rate of expansion.
+    const double MostFollowing = 2000;
+
     /// <summary>The gas.</summary>
     public required IGas Gas { get; init; }
 
@@ -58,6 +61,9 @@ internal sealed record Cushion
         if (Process == CushionProcess.Adiabatic) return expansion;
         var (wall, liquid) = Process == CushionProcess.Conductance ? (Conductance, 0) : Film!.Value.Conductances(state, point);
         if (wall > FollowsItsWall * capacity) return 0;
+        // Gas that takes hours to expand has the temperature of what is around it: more heat than this changes its pressure by less than 2e-4 and only makes the steps small.
+        var most = MostFollowing * Math.Abs(densityRate) / state.Density * capacity;
+        if (Process == CushionProcess.Convection && wall + liquid > most) (wall, liquid) = (wall * most / (wall + liquid), liquid * most / (wall + liquid));
         var fromWall = wall * (state.WallTemperature - state.Temperature);
         wallRate = -fromWall / WallHeatCapacity;
         return expansion + (fromWall + liquid * (Temperature - state.Temperature)) / capacity;

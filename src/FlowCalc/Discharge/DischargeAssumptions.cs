@@ -22,7 +22,7 @@ internal static class DischargeAssumptions
             list.Add(new($"{at}/cushionHeat", $"heat from the dry wall and the liquid's surface by free convection, Nu = 0.13 Ra^(1/3); {shell}", "McAdams 1954, from memory; uncertain by a factor of 1.5 either way"));
         }
         list.Add(new("/model/film", FormattableString.Invariant($"{100 * layout.Film:0.##} % of the volume of swept tubes stays on their walls"), "common practice, no source"));
-        list.Add(new("/runs", "lines start empty; fronts are sharp; the flow is steady at each instant; air ahead leaves through the nozzles", "one-dimensional filling, see quasiSteady"));
+        list.Add(new("/runs", "lines start empty; fronts are sharp; the flow is steady at each instant, which tells an arrival at most 12 % late; air ahead leaves through the nozzles", "one-dimensional filling without inertia"));
         list.Add(new("/runs", "gas behind the liquid flows without loss, so that the blow-off after the liquid is the shortest", "simplification"));
         if (bottle.OpeningTime.Seconds > 0)
             list.Add(new($"{at}/openingTime", bottle.Outlet?.ValveKv is null ? "the valve's area grows evenly to the bore that it stands in" : "the valve's area grows evenly to that of its flow coefficient", "common practice, no source"));

@@ -36,7 +36,10 @@ internal sealed record DischargeCourse
     /// <summary>Greatest flow out of the bottles, kg/s.</summary>
     public double PeakFlow { get; init; }
 
-    /// <summary>Flow of each run when the flow out of the nozzles was greatest, kg/s, in solve order.</summary>
+    /// <summary>Greatest flow out of all nozzles while the dip tube drew liquid, kg/s.</summary>
+    public double PeakFullFlow { get; init; }
+
+    /// <summary>Flow of each run then, kg/s, in solve order.</summary>
     public double[] PeakRunFlow { get; init; } = [];
 
     /// <summary>Absolute pressure in the bottle then, Pa.</summary>

@@ -18,6 +18,7 @@ internal sealed class DischargeTrace
     double startVolume;
     double massDefect;
     double peakNozzleFlow;
+    double peakFullFlow;
     double peakDrive;
     double exponent = double.NaN;
     bool isBlind;
@@ -65,9 +66,10 @@ internal sealed class DischargeTrace
         massDefect = Math.Max(massDefect, Math.Abs(charge - density * (problem.Count * BottleVolume(y[StateVector.GasVolume]) + LineVolume(y)) - Sum(delivered)) / charge);
         var flow = rate.Slice(StateVector.Delivered, delivered.Length).ToArray();
         var total = Sum(flow);
-        if (total > peakNozzleFlow)
+        peakNozzleFlow = Math.Max(peakNozzleFlow, total);
+        if (total > peakFullFlow && !rates.IsUncovered)
         {
-            (peakNozzleFlow, peakDrive) = (total, pressure);
+            (peakFullFlow, peakDrive) = (total, pressure);
             Array.Clear(peakRunFlow);
             for (var k = 0; k < rates.Tree.Runs.Length; k++)
                 if (rates.Tree.Runs[k] >= 0) peakRunFlow[rates.Tree.Runs[k]] = rates.Tree.State.Flow[k];
@@ -123,6 +125,7 @@ internal sealed class DischargeTrace
             VelocityChange = velocityChange,
             PeakNozzleFlow = peakNozzleFlow,
             PeakFlow = PeakFlow,
+            PeakFullFlow = peakFullFlow,
             PeakRunFlow = peakRunFlow,
             PeakDrive = peakDrive,
             LeftInBottle = density * problem.Count * BottleVolume(y[StateVector.GasVolume]),

@@ -19,10 +19,12 @@ internal static class NozzleCourse
     }
 
     /// <summary>Least and greatest pressure while it gave liquid, Pa absolute, NaN where it gave none; and its greatest flow, kg/s.</summary>
-    /// <remarks>The least counts only while the dip tube drew liquid: at the very end every nozzle fades.</remarks>
+    /// <remarks>The least counts only from where every nozzle that gets any has liquid, and while the dip tube draws it: while a line fills and at the very end every nozzle is low.</remarks>
     public static (double Least, double Greatest, double PeakFlow) Extremes(DischargeCourse course, int nozzle)
     {
-        double least = double.NaN, greatest = double.NaN, peak = 0;
+        double least = double.NaN, greatest = double.NaN, peak = 0, filled = 0;
+        foreach (var arrival in course.Arrival)
+            if (arrival > filled) filled = arrival;
         foreach (var sample in course.Samples)
         {
             var flow = sample.Flow[nozzle];
@@ -30,7 +32,7 @@ internal static class NozzleCourse
             peak = Math.Max(peak, flow);
             var pressure = sample.Pressure[nozzle];
             if (!(pressure <= greatest)) greatest = pressure;
-            if (!(sample.Time > course.LiquidEnd) && !(pressure >= least)) least = pressure;
+            if (sample.Time > filled && !(sample.Time > course.LiquidEnd) && !(pressure >= least)) least = pressure;
         }
         return (least, greatest, peak);
     }

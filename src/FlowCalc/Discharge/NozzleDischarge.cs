@@ -11,7 +11,7 @@ namespace FlowCalc.Discharge;
 /// <param name="Time95">When 95 % of its own mass was out; null where it gave nothing.</param>
 /// <param name="LiquidEnd">When gas came to it; null where it never did.</param>
 /// <param name="PeakMassFlow">Greatest flow out of it.</param>
-/// <param name="LeastPressure">Least absolute pressure at it while it gave liquid and the dip tube drew liquid; null where it gave none.</param>
+/// <param name="LeastPressure">Least absolute pressure at it once every nozzle had liquid and while the dip tube drew it; null where there was no such time.</param>
 /// <param name="GreatestPressure">Greatest absolute pressure at it while it gave liquid; null where it gave none.</param>
 /// <param name="Surge">Bound of the pressure rise when the liquid met it (Joukowsky); null where it gave none.</param>
 public sealed record NozzleDischarge(

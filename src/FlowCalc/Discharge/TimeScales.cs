@@ -8,15 +8,15 @@ internal static class TimeScales
 {
     /// <summary>The scales.</summary>
     /// <param name="problem">The discharge.</param>
-    /// <param name="line">Its line.</param>
+    /// <param name="lengths">Length of each run, m, in solve order.</param>
     /// <param name="course">What it gave.</param>
     /// <returns>Null where nothing left the nozzles.</returns>
     /// <remarks>
     /// A full line comes to its flow as u = u∞·tanh(t/τ) with τ = 2L/(u·S) = ρ·Σ(L·u)/Δp along the way to a nozzle, and is late by τ·ln 2; derived here.
     /// </remarks>
-    public static QuasiSteadyCheck? Of(DischargeProblem problem, SolvedLine line, DischargeCourse course)
+    public static QuasiSteadyCheck? Of(DischargeProblem problem, double[] lengths, DischargeCourse course)
     {
-        if (!(course.PeakNozzleFlow > 0)) return null;
+        if (!(course.PeakFullFlow > 0)) return null;
         var (network, density) = (problem.Network, problem.Liquid.ReferenceDensity);
         double inertia = 0, longest = 0, inventory = 0;
         double[] momentum = new double[network.Count], way = new double[network.Count];
@@ -24,19 +24,19 @@ internal static class TimeScales
         {
             var above = network.Parent[j];
             inventory += density * problem.Volume[j];
-            way[j] = line.Length[j] + (above < 0 ? 0 : way[above]);
-            momentum[j] = line.Length[j] * course.PeakRunFlow[j] / problem.Area[j] + (above < 0 ? 0 : momentum[above]);
+            way[j] = lengths[j] + (above < 0 ? 0 : way[above]);
+            momentum[j] = lengths[j] * course.PeakRunFlow[j] / problem.Area[j] + (above < 0 ? 0 : momentum[above]);
         }
         foreach (var point in network.Nozzles)
         {
             inertia = Math.Max(inertia, momentum[point] / (course.PeakDrive - problem.Ambient));
             longest = Math.Max(longest, way[point]);
         }
-        var emptying = density * problem.LiquidVolume * problem.Count / course.PeakNozzleFlow;
+        var emptying = density * problem.LiquidVolume * problem.Count / course.PeakFullFlow;
         return new(
             Duration.FromSeconds(emptying), Duration.FromSeconds(inertia),
             Duration.FromSeconds(2 * longest / Math.Sqrt(WaveSpeed.BulkModulusOfWater / density)),
-            Duration.FromSeconds(inventory / course.PeakNozzleFlow), Duration.FromSeconds(inertia * Math.Log(2)), Verdict(inertia / emptying));
+            Duration.FromSeconds(inventory / course.PeakFullFlow), Duration.FromSeconds(inertia * Math.Log(2)), Verdict(inertia / emptying));
     }
 
     static string Verdict(double ratio) => ratio switch

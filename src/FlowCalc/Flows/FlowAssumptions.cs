@@ -15,7 +15,7 @@ internal static class FlowAssumptions
         const string at = "/supply/bottle";
         var list = layout.Assumptions.ToBuilder();
         list.Add(new(at, $"pressure at the asked temperature: {BottlePressure.Statement}", "property data of the gas"));
-        list.Add(new(at, "one instant with the bottle full: the head between liquid and outlet is left out", "steady flow"));
+        list.Add(new(at, "the start of the discharge, with every line full: pressure and flow fall from there; the head between liquid and outlet is left out", "steady flow of one instant"));
         if (bottle.Outlet is { } outlet)
         {
             if (outlet.DipTube is not null) list.Add(new($"{at}/outlet/dipTube", "square-cut inlet, K = 0.57", "Rennels and Hudson, Pipe Flow, 2012, as given in the open library fluids"));

@@ -1,4 +1,5 @@
 using FlowCalc.Discharge;
+using MathNet.Numerics.Integration;
 
 namespace FlowCalc.Tests.ClosedForms.Discharge;
 
@@ -52,6 +53,8 @@ public class LineFillingTests
         var second = discharge.Tube(main, 0.006, 3, 0.022, 2.0);
         var course = TestDischarge.Run(discharge.Nozzle(first, 0.003, 0.8).Nozzle(second, 0.0025, 0.8).Problem(CushionProcess.Isothermal));
 
+        Near(0.08915491372, Nearest(course, 0.08915491372));
+        Near(14.11007889, Nearest(course, 14.11007889));
         Near(0.1579591063, course.Arrival[0]);
         Near(0.3206856486, course.Arrival[1]);
         Near(13.68261531, course.LiquidEnd);
@@ -67,6 +70,38 @@ public class LineFillingTests
         Near(488_006.5448, PressureAt(course, course.NozzleLiquidEnd[0]));
         Near(427_581.0656, PressureAt(course, course.NozzleLiquidEnd[1]));
     }
+
+    // Without inertia a front is late by no more than this: the worst is at f·L/D = 3.301, where
+    // the inertial front has u² = (2Δp/ρ)(1 − exp(−f·x/D)) / (f·x/D).
+    [Fact]
+    public void A_front_without_inertia_is_at_most_twelve_per_cent_late()
+    {
+        const double worst = 3.301227024, bore = 0.008, friction = 0.02;
+        var length = worst * bore / friction;
+        var discharge = new TestDischarge { GasVolume = 2000, Pressure = 901_325, LiquidVolume = 0.1 };
+        var tube = discharge.Tube(0, bore, length, friction, 0);
+        var course = TestDischarge.Run(discharge.Nozzle(tube, 0.004, 0.8).Problem(CushionProcess.Isothermal));
+
+        var inertial = length / Math.Sqrt(2 * 8e5 / 1000) * GaussLegendreRule.Integrate(
+            part => Math.Sqrt(worst * part / (1 - Math.Exp(-worst * part))), 0, 1, 64);
+        Assert.Equal(1.120232504, course.Arrival[0] / inertial, tolerance: 1e-6);
+    }
+
+    [Fact]
+    public void A_full_line_starts_late_by_its_inertia()
+    {
+        // u = u∞·tanh(t/τ): 6 m of 8 mm at 8 bar, f 0.02 and K 4 with the exit, τ 0.0688 s, late by τ·ln 2.
+        var discharge = new TestDischarge { GasVolume = 2000, Pressure = 901_325, LiquidVolume = 0.1 };
+        var tube = discharge.Tube(0, 0.008, 6, 0.02, 3);
+        var problem = discharge.Nozzle(tube, 0.008, 1).Problem(CushionProcess.Isothermal);
+
+        var scales = TimeScales.Of(problem, [0, 6], TestDischarge.Run(problem))!;
+
+        Near(0.06882472016, scales.Inertia.Seconds);
+        Near(0.04770566073, scales.Lag.Seconds);
+    }
+
+    static double Nearest(DischargeCourse course, double time) => course.Samples.MinBy(sample => Math.Abs(sample.Time - time))!.Time;
 
     static double PressureAt(DischargeCourse course, double time) => course.Samples.First(sample => sample.Time == time).BottlePressure;
 

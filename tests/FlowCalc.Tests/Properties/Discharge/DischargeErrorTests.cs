@@ -44,6 +44,24 @@ public class DischargeErrorTests
             }
         }, iter: 40);
 
+    [Theory]
+    [InlineData(1.2)]
+    [InlineData(0.012)]
+    public void What_is_kept_does_not_grow_with_the_length_of_the_discharge(double diameter)
+    {
+        var layout = Documents.Read(FormattableString.Invariant($$"""
+            { "format": 1, "agent": "water", "supply": { "bottle": {{Bottle}} },
+              "points": [ { "id": "S", "kind": "supply" }, { "id": "N", "kind": "nozzle", "orifice": { "diameter": "{{diameter}} mm", "dischargeCoefficient": 0.8 } } ],
+              "runs": [ { "from": "S", "to": "N", "bore": "6 mm", "length": "2 m" } ] }
+            """));
+
+        var one = LayoutDischarge.Solve(layout, CancellationToken.None).Cases[0];
+
+        Assert.Null(one.Failure);
+        Assert.InRange(one.Series!.Time.Length, 10, 80);
+        Assert.InRange(one.Steps, 5, 2000);
+    }
+
     static DischargeProblem Problem(int seed)
     {
         var layout = Documents.Read(new RandomLayout(seed).Document(bottle: Bottle));
