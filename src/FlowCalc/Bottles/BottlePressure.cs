@@ -6,7 +6,9 @@ namespace FlowCalc.Bottles;
 public static class BottlePressure
 {
     /// <summary>How far the pressure may be trusted, for the answer's list of assumptions.</summary>
-    public const string Statement = "the cushion as a real gas beside the liquid's expansion, its vapour added; no gas dissolved, the shell rigid";
+    /// <remarks>Ostwald coefficients at 20 °C in water: nitrogen 0.0166, argon 0.036 (from memory); of an unsaturated liquid that part of its volume is the room that gas goes into.</remarks>
+    public const string Statement =
+        "the cushion as a real gas beside the liquid's expansion, its vapour added; no gas dissolved, the shell rigid: within about 2 % where liquid fills half the bottle and 5 % where it fills three quarters, as water takes up 1.7 % of its own volume of nitrogen (3.6 % of argon)";
 
     /// <summary>Absolute pressure in the bottle, Pa, at a temperature.</summary>
     /// <param name="bottle">The bottle.</param>

@@ -14,7 +14,7 @@ internal static class FlowAssumptions
         if (layout.Supply is not BottleSupply { Bottle: var bottle }) return layout.Assumptions;
         const string at = "/supply/bottle";
         var list = layout.Assumptions.ToBuilder();
-        list.Add(new(at, $"pressure at the asked temperature: {BottlePressure.Statement}", "ideal gas law"));
+        list.Add(new(at, $"pressure at the asked temperature: {BottlePressure.Statement}", "property data of the gas"));
         list.Add(new(at, "the start of the discharge, with every line full: pressure and flow fall from there; the head between liquid and outlet is left out", "steady flow of one instant"));
         if (bottle.Outlet is { } outlet)
         {

@@ -20,7 +20,9 @@ internal readonly record struct SupplyDrive(double Reservoir, RunGeometry Outlet
         var bottle = ((BottleSupply)layout.Supply).Bottle;
         var outlet = OutletGeometry.Of(bottle, bore);
         if (!BottlePressure.TryAt(bottle, layout.Agent, layout.Temperature.Kelvins, out var pressure))
-            return new(pressure, outlet, null, "The liquid fills the whole bottle at this temperature: no cushion is left to drive it, and its pressure is not known.");
+            return new(pressure, outlet, null, BottlePressure.LiquidPart(bottle, layout.Agent, Math.Max(layout.Temperature.Kelvins, bottle.ChargeTemperature.Kelvins)) < 1
+                ? "The cushion has no state within the data of its gas: its pressure is not known."
+                : "The liquid fills the whole bottle at this temperature: no cushion is left to drive it, and its pressure is not known.");
         if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
             return new(pressure, outlet, null, "The pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
         return new(pressure, outlet, bottle.Outlet?.Regulator?.SetPressure.Pascals, pressure > layout.AmbientPressure.Pascals

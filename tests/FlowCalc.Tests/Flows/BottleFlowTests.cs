@@ -1,3 +1,4 @@
+using FlowCalc.Agents;
 using FlowCalc.Flows;
 
 namespace FlowCalc.Tests.Flows;
@@ -37,6 +38,23 @@ public class BottleFlowTests
         var (gas20, gas50) = (5e-3 - 3 / 998.21, 5e-3 - 3 / 988.03);
         var expected = (14e5 + 101_325 - 2_339) * (323.15 / 293.15) * gas20 / gas50 + 12_352;
         Assert.Equal(1.0033, result.Supply!.ReservoirPressure.Pascals / expected, tolerance: 3e-4);
+    }
+
+    // At 150 bar nitrogen and argon part from the ideal gas by 5 % and more between these temperatures.
+    [Theory]
+    [InlineData("nitrogen")]
+    [InlineData("argon")]
+    public void A_cushion_under_high_pressure_follows_the_equation_of_its_gas(string gas)
+    {
+        var result = Solve(Document(temperature: "60 °C", more: $", \"cushionGas\": \"{gas}\"").Replace("14 bar", "150 bar", StringComparison.Ordinal));
+
+        var equation = HelmholtzEquation.Of(gas);
+        var water = AgentCatalogue.Find("water")!;
+        var (dry, low, high) = (150e5 + 101_325 - water.VapourPressure(293.15), 0.0, 600.0);
+        for (var i = 0; i < 60; i++) (low, high) = equation.At(293.15, (low + high) / 2).Pressure < dry ? ((low + high) / 2, high) : (low, (low + high) / 2);
+        var density = low * (5e-3 - 3 / water.Density(293.15)) / (5e-3 - 3 / water.Density(333.15));
+        var expected = equation.At(333.15, density).Pressure + water.VapourPressure(333.15);
+        Assert.Equal(1, result.Supply!.ReservoirPressure.Pascals / expected, tolerance: 1e-8);
     }
 
     [Fact]
@@ -101,5 +119,16 @@ public class BottleFlowTests
         Assert.False(result.Report.Converged);
         Assert.Contains(why, result.Report.Failure, StringComparison.Ordinal);
         Assert.Empty(result.Nozzles);
+    }
+
+    [Fact]
+    public void A_cushion_denser_than_the_data_of_its_gas_is_not_said_to_be_full_of_liquid()
+    {
+        var layout = Documents.Read(Document(temperature: "90 °C", fill: "4.75 kg").Replace("14 bar", "900 bar", StringComparison.Ordinal));
+
+        var result = SteadyFlow.Solve(layout, TestContext.Current.CancellationToken);
+
+        Assert.False(result.Report.Converged);
+        Assert.Contains("no state within the data of its gas", result.Report.Failure, StringComparison.Ordinal);
     }
 }

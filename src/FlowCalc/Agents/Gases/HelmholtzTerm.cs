@@ -41,7 +41,7 @@ internal sealed record IdealPower(double N, double T) : HelmholtzTerm
 internal sealed record IdealLogarithm(double N) : HelmholtzTerm
 {
     public override HelmholtzDerivatives At(double density, double temperature) =>
-        new(N * Math.Log(temperature), 0, 0, N / temperature, -N / (temperature * temperature), 0);
+        HelmholtzDerivatives.OfTemperature(N * Math.Log(temperature), N / temperature, -N / (temperature * temperature));
 }
 
 /// <summary>n·ln(1 − exp(−t·τ)): an oscillating bond (Planck, Einstein).</summary>
@@ -51,7 +51,7 @@ internal sealed record IdealOscillator(double N, double T) : HelmholtzTerm
     {
         var fade = Math.Exp(-T * temperature);
         var rest = 1 - fade;
-        return new(N * Math.Log(rest), 0, 0, N * T * fade / rest, -N * T * T * fade / (rest * rest), 0);
+        return HelmholtzDerivatives.OfTemperature(N * Math.Log(rest), N * T * fade / rest, -N * T * T * fade / (rest * rest));
     }
 }
 

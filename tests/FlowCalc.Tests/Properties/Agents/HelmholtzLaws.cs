@@ -1,0 +1,118 @@
+using CsCheck;
+using FlowCalc.Agents;
+
+namespace FlowCalc.Tests.Properties.Agents;
+
+/// <summary>What calculus and thermodynamics ask of a fundamental equation and of the surface that stands for it.</summary>
+public class HelmholtzLaws
+{
+    static readonly (HelmholtzEquation Equation, RealGas Gas)[] Both =
+        [(HelmholtzEquation.Of("nitrogen"), RealGas.Nitrogen), (HelmholtzEquation.Of("argon"), RealGas.Argon)];
+
+    // Gas, temperature K, density over the critical.
+    static readonly Gen<(int Gas, double Temperature, double Density)> States =
+        Gen.Select(Gen.Int[0, 1], Gen.Double[160, 640], Gen.Double[0.01, 2.2]).Select((gas, temperature, density) => (gas, temperature, density));
+
+    [Fact]
+    public void Every_derivative_is_the_slope_of_the_one_below_it() => States.Sample(state =>
+    {
+        var equation = Both[state.Gas].Equation;
+        var (d, t) = (state.Density, equation.ReducingTemperature / state.Temperature);
+        HelmholtzDerivatives At(double density, double temperature) => equation.Ideal(temperature) + equation.Residual(density, temperature);
+        const double step = 1e-5;
+        var (at, less, more, colder, warmer) = (At(d, t), At(d - step, t), At(d + step, t), At(d, t + step), At(d, t - step));
+        bool Slope(double stated, double from, double to, double scale) => Math.Abs(stated - (to - from) / (2 * step)) < 1e-6 * (scale + Math.Abs(stated));
+
+        return Slope(at.ByDensity, less.Value, more.Value, 1) && Slope(at.ByDensityTwice, less.ByDensity, more.ByDensity, 1)
+            && Slope(at.ByTemperature, warmer.Value, colder.Value, 1) && Slope(at.ByTemperatureTwice, warmer.ByTemperature, colder.ByTemperature, 10)
+            && Slope(at.ByBoth, warmer.ByDensity, colder.ByDensity, 1) && Slope(at.ByDensityTwiceAndTemperature, warmer.ByDensityTwice, colder.ByDensityTwice, 10)
+            && Slope(at.ByDensityAndTemperatureTwice, warmer.ByBoth, colder.ByBoth, 10)
+            && Slope(at.ByBothTwice, warmer.ByDensityTwiceAndTemperature, colder.ByDensityTwiceAndTemperature, 100);
+    }, iter: 2_000);
+
+    [Fact]
+    public void Properties_are_the_derivatives_of_one_free_energy() => States.Sample(state =>
+    {
+        var equation = Both[state.Gas].Equation;
+        var (temperature, density) = (state.Temperature, state.Density * equation.ReducingDensity);
+        var (kelvin, kilogram) = (1e-4 * temperature, 1e-4 * density);
+        var at = equation.At(temperature, density);
+        var (cold, warm) = (equation.At(temperature - kelvin, density), equation.At(temperature + kelvin, density));
+        var (thin, dense) = (equation.At(temperature, density - kilogram), equation.At(temperature, density + kilogram));
+        static double Free(HelmholtzState state, double temperature) => state.Energy - temperature * state.Entropy;
+        bool Same(double stated, double slope, double scale) => Math.Abs(stated - slope) < 1e-5 * (scale + Math.Abs(stated));
+
+        var (r, ideal) = (equation.GasConstant, density * equation.GasConstant * temperature);
+        return Same(at.IsochoricHeatCapacity, (warm.Energy - cold.Energy) / (2 * kelvin), r)
+            && Same(at.IsochoricHeatCapacity / temperature, (warm.Entropy - cold.Entropy) / (2 * kelvin), r / temperature)
+            && Same(at.Pressure, density * density * (Free(dense, temperature) - Free(thin, temperature)) / (2 * kilogram), ideal)
+            && Same(-at.Entropy, (Free(warm, temperature + kelvin) - Free(cold, temperature - kelvin)) / (2 * kelvin), r)
+            && Same(at.PressurePerKelvin, (warm.Pressure - cold.Pressure) / (2 * kelvin), ideal / temperature)
+            && Same(at.PressurePerDensity, (dense.Pressure - thin.Pressure) / (2 * kilogram), ideal / density)
+            && Same(at.Pressure - temperature * at.PressurePerKelvin, density * density * (dense.Energy - thin.Energy) / (2 * kilogram), ideal)
+            && Same(at.Enthalpy, at.Energy + at.Pressure / density, r * temperature)
+            && Same(at.SpeedOfSound * at.SpeedOfSound, at.PressurePerDensity * at.IsobaricHeatCapacity / at.IsochoricHeatCapacity, r * temperature);
+    }, iter: 2_000);
+
+    [Fact]
+    public void The_surface_keeps_pressure_and_heat_capacity_consistent_to_its_own_rounding() => States.Sample(state =>
+    {
+        var (equation, gas) = Both[state.Gas];
+        var (temperature, density) = (state.Temperature, state.Density * equation.ReducingDensity);
+        var (kelvin, kilogram) = (1e-3 * temperature, 1e-3 * density);
+        var at = gas.At(temperature, density);
+        var (cold, warm) = (gas.At(temperature - kelvin, density), gas.At(temperature + kelvin, density));
+        var (thin, dense) = (gas.At(temperature, density - kilogram), gas.At(temperature, density + kilogram));
+
+        // (∂cv/∂ρ) = −T/ρ²·(∂²p/∂T²): Maxwell.
+        var byDensity = (dense.HeatCapacity - thin.HeatCapacity) / (2 * kilogram);
+        var byTemperature = -temperature / (density * density) * (warm.PressurePerKelvin - cold.PressurePerKelvin) / (2 * kelvin);
+        return Math.Abs(at.PressurePerKelvin - (warm.Pressure - cold.Pressure) / (2 * kelvin)) < 2e-5 * at.PressurePerKelvin
+            && Math.Abs(byDensity - byTemperature) * density < 1e-3 * gas.GasConstant;
+    }, iter: 5_000);
+
+    // A hair to either side of a corner or a side of the pieces.
+    [Fact]
+    public void From_piece_to_piece_nothing_jumps() => Gen.Select(
+        Gen.Int[0, 1], Gen.Int[1, HelmholtzSurface.DensityPieces - 1], Gen.Int[1, HelmholtzSurface.TemperaturePieces - 1], Gen.Double[-0.5, 0.5], Gen.Double[-0.5, 0.5]).Sample(
+        (which, i, j, x, y) =>
+        {
+            const double hair = 1e-10;
+            var (equation, gas) = Both[which];
+            var surface = new HelmholtzSides(equation, gas);
+            // Deep among the two phases the equations peak a thousand times over what they are elsewhere.
+            if (equation.ReducingTemperature / surface.Tau(j) < 150) i = Math.Min(i, 2);
+            return surface.Same(surface.Density(i) * (1 - hair), surface.Density(i) * (1 + hair), surface.Tau(j + y), surface.Tau(j + y))
+                && surface.Same(surface.Density(i + x), surface.Density(i + x), surface.Tau(j) * (1 - hair), surface.Tau(j) * (1 + hair));
+        }, iter: 20_000);
+
+    [Fact]
+    public void A_density_gives_back_its_pressure_wherever_gas_is_stable() => States.Sample(state =>
+    {
+        var (equation, gas) = Both[state.Gas];
+        var pressure = gas.At(state.Temperature, state.Density * equation.ReducingDensity).Pressure;
+
+        return Math.Abs(GasDensity.Of(gas, state.Temperature, pressure) / (state.Density * equation.ReducingDensity) - 1) < 1e-7;
+    }, iter: 5_000);
+
+    readonly struct HelmholtzSides(HelmholtzEquation equation, RealGas gas)
+    {
+        public double Density(double piece) => gas.HighestDensity * piece / HelmholtzSurface.DensityPieces;
+
+        public double Tau(double piece)
+        {
+            var (least, most) = (equation.ReducingTemperature / RealGas.HighestTemperature, equation.ReducingTemperature / RealGas.LowestTemperature);
+            return least + (most - least) * piece / HelmholtzSurface.TemperaturePieces;
+        }
+
+        public bool Same(double density, double otherDensity, double tau, double otherTau)
+        {
+            var (temperature, otherTemperature) = (equation.ReducingTemperature / tau, equation.ReducingTemperature / otherTau);
+            var (at, beside) = (gas.At(temperature, density), gas.At(otherTemperature, otherDensity));
+            var ideal = density * gas.GasConstant * temperature;
+            return Math.Abs(beside.Pressure - at.Pressure) < 1e-7 * (ideal + Math.Abs(at.Pressure))
+                && Math.Abs(beside.PressurePerKelvin - at.PressurePerKelvin) < 1e-6 * (ideal / temperature + Math.Abs(at.PressurePerKelvin))
+                && Math.Abs(beside.HeatCapacity - at.HeatCapacity) < 1e-6 * (gas.GasConstant + Math.Abs(at.HeatCapacity));
+        }
+    }
+}
