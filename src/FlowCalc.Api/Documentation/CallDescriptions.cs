@@ -45,7 +45,7 @@ internal static class CallDescriptions
 
                 Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, and {limits.DischargeTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
                 """));
-            SetExample(operation, "200", Json, ContractExamples.Answer("discharge"), "The discharge.");
+            SetExample(operation, "200", Json, ContractExamples.Answer("discharge"), "The discharge; the example shows the first two entries of every list.");
             return Task.CompletedTask;
         });
 
@@ -120,7 +120,7 @@ internal static class CallDescriptions
         {
             Name = QueryUnits.Name,
             In = ParameterLocation.Query,
-            Description = "The units of the answer: `metric` (bar, L/min, kg/s, m, °C), `us` (psi, US gal/min, lb/s, ft, °F) or `si` (Pa, m3/s, kg/s, m, K).",
+            Description = "The units of the answer: `metric` (bar, L/min, kg/s, kg, m, °C), `us` (psi, US gal/min, lb/s, lb, ft, °F) or `si` (Pa, m3/s, kg/s, kg, m, K); times are in s in each.",
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = ["metric", "us", "si"], Default = "metric" },
             Example = "metric",
         });

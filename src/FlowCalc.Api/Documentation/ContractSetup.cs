@@ -81,7 +81,12 @@ internal static class ContractSetup
     {
         if (context.JsonPropertyInfo is { AttributeProvider: { } provider }
             && provider.GetCustomAttributes(typeof(AllowedValuesAttribute), true) is [AllowedValuesAttribute allowed])
+        {
             schema.Enum = [.. allowed.Values.Select(value => JsonValue.Create((string)value!)!)];
+            // A field that may be null names null among its words, or no null would fit.
+            if (schema.Type?.HasFlag(JsonSchemaType.Null) == true)
+                schema.Enum.Add(JsonNullSentinel.JsonNull);
+        }
         return Task.CompletedTask;
     }
 }

@@ -69,7 +69,10 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
             Redirect(moved);
             schemas[ComponentOf(name)] = moved;
         }
-        contract["paths"]!["/v1/flow"]!["post"]!["requestBody"]!["content"]!["application/json"]!["schema"] = new JsonObject { ["$ref"] = Components + Layout };
+        // Every call with a body takes a layout.
+        foreach (var (_, path) in contract["paths"]!.AsObject())
+            if (path!["post"]?["requestBody"]?["content"]?["application/json"] is JsonObject body)
+                body["schema"] = new JsonObject { ["$ref"] = Components + Layout };
     }
 
     static void Redirect(JsonNode? node)

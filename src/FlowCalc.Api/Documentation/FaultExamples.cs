@@ -4,6 +4,7 @@ using FlowCalc.Api.Answers;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Layouts;
+using FlowCalc.Quantities;
 using Microsoft.OpenApi;
 
 namespace FlowCalc.Api.Documentation;
@@ -24,7 +25,7 @@ internal static class FaultExamples
             || response.Content?.TryGetValue(ProblemWriter.ContentType, out var media) != true)
             return;
         response.Description = Description(status);
-        media!.Examples = Of(status, operation.OperationId == "Flow", limits).ToDictionary(
+        media!.Examples = Of(status, operation.OperationId, limits).ToDictionary(
             example => example.Name,
             IOpenApiExample (example) => new OpenApiExample { Summary = example.Summary, Value = Node(example.Problem) });
         if (status == StatusCodes.Status429TooManyRequests)
@@ -34,9 +35,8 @@ internal static class FaultExamples
             };
     }
 
-    static IEnumerable<(string Name, string Summary, Problem Problem)> Of(int status, bool takesLayout, ServiceLimits limits)
+    static IEnumerable<(string Name, string Summary, Problem Problem)> Of(int status, string? call, ServiceLimits limits)
     {
-        var units = ("query", "A query that does not fit", Problems.Query("units", "\"imperial\" is no system of units; those that fit are metric, us and si."));
         return status switch
         {
             400 => [
@@ -48,13 +48,26 @@ internal static class FaultExamples
             415 => [
                 ("wrong-type", "A content type that is not JSON", Problems.WrongType("text/plain")),
                 ("encoded", "A body that is packed", Problems.Encoded("gzip"))],
-            422 when takesLayout => [
-                ("layout", "A layout that makes no sense, every fault at once", Problems.Layout(LayoutReader.Read(WrongLayout).Faults)),
-                ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge.")),
-                ("time", "Over the time limit", Problems.TooSlow(limits.FlowTime)),
-                units],
-            422 => [units],
+            422 => [.. OfLayout(call, limits), ("query", "A query that does not fit", Problems.Query("units", "\"imperial\" is no system of units; those that fit are metric, us and si."))],
             429 => [("busy", "No place free", Problems.Busy(limits)), ("too-often", "Too many requests", Problems.TooOften(limits))],
+            _ => [],
+        };
+    }
+
+    static IEnumerable<(string Name, string Summary, Problem Problem)> OfLayout(string? call, ServiceLimits limits)
+    {
+        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Layout(LayoutReader.Read(WrongLayout).Faults));
+        return call switch
+        {
+            "Flow" => [
+                layout,
+                ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.FlowTime))],
+            "Discharge" => [
+                layout,
+                ("no-bottle", "A supply that has no end", Problems.NoBottle()),
+                ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),
+                ("time", "Over the time limit", Problems.TooSlow(limits.DischargeTime))],
             _ => [],
         };
     }

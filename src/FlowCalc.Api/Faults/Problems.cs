@@ -51,7 +51,7 @@ internal static class Problems
     public static Problem TooSlow(TimeSpan limit) =>
         Of(422, "The layout takes too long to answer.", new Dictionary<string, string[]>
         {
-            [""] = [Invariant($"The answer was not ready within {limit.TotalSeconds} s, the longest that this call may take. A layout with fewer points takes less.")],
+            [""] = [Invariant($"The answer was not ready within {limit.TotalSeconds} s, the longest that this call may take. A layout with fewer points takes less, and a discharge with fewer cases.")],
         });
 
     public static Problem Busy(ServiceLimits limits) =>

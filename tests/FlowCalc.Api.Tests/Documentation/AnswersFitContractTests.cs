@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;
@@ -43,6 +44,38 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
             Assert.Empty(contract.Breaks("FlowAnswer", await caller.PostFlow(document, query).Json(200)));
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("?units=us")]
+    [InlineData("?units=si")]
+    public async Task Discharge_fits_the_schema_that_the_contract_publishes(string query)
+    {
+        var contract = await Contract.Published(service);
+
+        Assert.Empty(contract.Breaks("DischargeAnswer", await caller.PostDischarge(Documents.Demo, query).Json(200)));
+    }
+
+    // Water freezes in one case, and the bottle gives nothing in the other: most fields of a case have nothing to say.
+    [Fact]
+    public async Task Discharge_with_little_to_say_fits_the_schema_that_the_contract_publishes()
+    {
+        var contract = await Contract.Published(service);
+        var document = Documents.SmallWith(small =>
+        {
+            small["supply"] = JsonNode.Parse("""{ "bottle": { "volume": "2 L", "fill": "1.5 kg", "chargePressure": "12 bar", "outlet": { "dipTube": { "bore": "8 mm", "length": "150 mm" } }, "shape": { "diameter": "100 mm", "length": "255 mm" } } }""");
+            small["cases"] = JsonNode.Parse("""{ "temperatures": ["-5 °C", "20 °C"], "attitudes": [{ "name": "on the roof", "gravity": [0, 0, 1] }] }""");
+        });
+
+        var answer = await caller.PostDischarge(document).Json(200);
+
+        var cases = answer.GetProperty("cases");
+        Assert.Equal(JsonValueKind.String, cases[0].GetProperty("failure").ValueKind);
+        Assert.Equal(JsonValueKind.Null, cases[0].GetProperty("series").ValueKind);
+        Assert.Equal(JsonValueKind.Null, cases[1].GetProperty("failure").ValueKind);
+        Assert.Equal(JsonValueKind.Null, cases[1].GetProperty("time95").ValueKind);
+        Assert.Empty(contract.Breaks("DischargeAnswer", answer));
+    }
+
     [Fact]
     public async Task Faults_fit_the_schema_that_the_contract_publishes()
     {
@@ -52,6 +85,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
         [
             await caller.PostFlow("").Fault(400), await caller.PostFlow("{").Fault(400), await caller.PostFlow("{}").Fault(422), await caller.PostFlow("{}", contentType: "text/plain").Fault(415),
             await caller.PostFlow("{}", "?units=x").Fault(422), await caller.Get("/v1/agents/x").Fault(404), await caller.Get("/x").Fault(404), await caller.Get("/v1/flow").Fault(405),
+            await caller.PostDischarge("{}").Fault(422), await caller.PostDischarge(Documents.Small).Fault(422),
         ];
 
         Assert.All(faults, fault => Assert.Empty(contract.Breaks("Problem", fault)));

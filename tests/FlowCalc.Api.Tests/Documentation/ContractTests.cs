@@ -84,19 +84,25 @@ public sealed class ContractTests(Service service)
         }
     }
 
-    [Fact]
-    public async Task Flow_states_its_limits_every_fault_and_the_layout_as_its_body()
+    [Theory]
+    [InlineData("/v1/flow", "100000 points", "layout", "no-answer", "time", "query")]
+    [InlineData("/v1/discharge", "500 points", "layout", "no-bottle", "no-answer", "time", "query")]
+    public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {
         var contract = await Contract.Published(service);
 
-        var flow = contract.Operations().Single(operation => operation.Path == "/v1/flow").Operation;
-        var description = flow.GetProperty("description").GetString()!;
-        foreach (var limit in (string[])["50331648 bytes", "100000 points", "4 s"])
+        var call = contract.Operations().Single(operation => operation.Path == path).Operation;
+        var description = call.GetProperty("description").GetString()!;
+        foreach (var limit in (string[])["50331648 bytes", points, "4 s"])
             Assert.Contains(limit, description, StringComparison.Ordinal);
-        Assert.Equal(["200", "400", "413", "415", "422", "429"], flow.GetProperty("responses").EnumerateObject().Select(response => response.Name));
+        var responses = call.GetProperty("responses");
+        Assert.Equal(["200", "400", "413", "415", "422", "429"], responses.EnumerateObject().Select(response => response.Name));
+        Assert.Equal(
+            unprocessable,
+            responses.GetProperty("422").GetProperty("content").GetProperty("application/problem+json").GetProperty("examples").EnumerateObject().Select(example => example.Name));
         Assert.Equal(
             "#/components/schemas/LayoutDocument",
-            flow.GetProperty("requestBody").GetProperty("content").GetProperty("application/json").GetProperty("schema").GetProperty("$ref").GetString());
+            call.GetProperty("requestBody").GetProperty("content").GetProperty("application/json").GetProperty("schema").GetProperty("$ref").GetString());
         Assert.True(contract.Document.GetProperty("components").GetProperty("schemas").GetProperty("LayoutDocument").GetProperty("properties").TryGetProperty("runs", out _));
     }
 
@@ -117,8 +123,11 @@ public sealed class ContractTests(Service service)
                         seen++;
                     }
             }
-        var body = contract.Operations().Single(operation => operation.Path == "/v1/flow").Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
-        Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));
+        foreach (var path in (string[])["/v1/flow", "/v1/discharge"])
+        {
+            var body = contract.Operations().Single(operation => operation.Path == path).Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
+            Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));
+        }
         Assert.True(seen > 30, $"{seen} examples");
     }
 
