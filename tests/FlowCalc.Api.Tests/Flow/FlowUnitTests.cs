@@ -6,28 +6,6 @@ namespace FlowCalc.Api.Tests.Flow;
 
 public sealed class FlowUnitTests(Service service) : IDisposable
 {
-    // Exact by definition: the bar, the pound (avoirdupois), the inch, the pound-force; NIST SP 811 (2008), appendix B.
-    const double PascalsInPsi = 4.4482216152605 / (0.0254 * 0.0254), KilogramsInPound = 0.45359237, MetresInFoot = 0.3048, CubicMetresInGallon = 231 * 0.0254 * 0.0254 * 0.0254;
-
-    static readonly Dictionary<string, double> ToSi = new()
-    {
-        ["bar"] = 1e5,
-        ["psi"] = PascalsInPsi,
-        ["Pa"] = 1,
-        ["kg/s"] = 1,
-        ["lb/s"] = KilogramsInPound,
-        ["L/min"] = 1e-3 / 60,
-        ["US gal/min"] = CubicMetresInGallon / 60,
-        ["m3/s"] = 1,
-        ["m/s"] = 1,
-        ["ft/s"] = MetresInFoot,
-        ["1"] = 1,
-        ["m"] = 1,
-        ["ft"] = MetresInFoot,
-        ["rad"] = 1,
-        ["°"] = Math.PI / 180,
-    };
-
     readonly HttpClient caller = service.Caller();
 
     public void Dispose() => caller.Dispose();
@@ -62,7 +40,7 @@ public sealed class FlowUnitTests(Service service) : IDisposable
     static IEnumerable<(string Place, double Si)> Quantities(JsonElement node, string place = "")
     {
         if (node.ValueKind == JsonValueKind.Object && node.TryGetProperty("unit", out var unit) && node.TryGetProperty("value", out var value))
-            yield return (place, value.GetDouble() * ToSi[unit.GetString()!]);
+            yield return (place, SiUnits.Of(value.GetDouble(), unit.GetString()!));
         else if (node.ValueKind == JsonValueKind.Object)
             foreach (var field in node.EnumerateObject())
                 foreach (var found in Quantities(field.Value, $"{place}/{field.Name}"))
