@@ -1,3 +1,4 @@
+using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
@@ -7,5 +8,7 @@ namespace FlowCalc.Api.Startup;
 /// <summary>The demo layout, solved.</summary>
 /// <param name="Layout">The layout.</param>
 /// <param name="Flow">Its flow, converged.</param>
-/// <param name="Judgement">What there is to say about it.</param>
-internal sealed record Demo(Layout Layout, FlowResult Flow, FlowJudgement Judgement);
+/// <param name="Judgement">What there is to say about the flow.</param>
+/// <param name="Discharge">Its discharge in every case.</param>
+/// <param name="DischargeJudgement">What there is to say about that.</param>
+internal sealed record Demo(Layout Layout, FlowResult Flow, FlowJudgement Judgement, DischargeResult Discharge, DischargeJudgement DischargeJudgement);

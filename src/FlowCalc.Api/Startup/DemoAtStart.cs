@@ -1,5 +1,6 @@
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
@@ -55,7 +56,8 @@ internal sealed partial class DemoAtStart(IOptions<StartupSettings> settings, Re
             LogFaults(flow.Report.Failure ?? "The solve did not converge.");
             return null;
         }
-        return new(layout, flow, FlowFindings.Judge(layout, flow, UnitSystem.Metric, cancel));
+        var discharge = LayoutDischarge.Solve(layout, cancel);
+        return new(layout, flow, FlowFindings.Judge(layout, flow, UnitSystem.Metric, cancel), discharge, DischargeFindings.Judge(layout, discharge, UnitSystem.Metric, cancel));
     }
 
     [LoggerMessage(Level = LogLevel.Error, Message = "The demo layout has no answer, so this service is not ready. {Why}")]

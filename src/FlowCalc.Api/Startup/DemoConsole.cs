@@ -5,7 +5,7 @@ namespace FlowCalc.Api.Startup;
 /// <summary>Where the demo is printed: the terminal in colour, or plain text where the output goes to a file or a pipe.</summary>
 internal static class DemoConsole
 {
-    const int LeastWidth = 100, PlainWidth = 120;
+    const int LeastWidth = 110, PlainWidth = 120;
 
     /// <summary>The console of this process.</summary>
     public static IAnsiConsole OfProcess() => Console.IsOutputRedirected ? Plain(Console.Out) : Wide(AnsiConsole.Create(new AnsiConsoleSettings()));

@@ -12,21 +12,20 @@ namespace FlowCalc.Api.Startup;
 /// <summary>Prints the solved demo for a person.</summary>
 internal static class DemoReport
 {
-    const int Digits = 3, Indent = 5;
-
-    static readonly Style Bold = Style.Parse("bold");
+    const int Digits = 3;
 
     /// <summary>The table of nozzles, the findings with their cures, the supply and the cautions.</summary>
     public static void Write(IAnsiConsole console, Demo demo)
     {
         var layout = demo.Layout;
         console.WriteLine();
-        console.Write(new Text($"Demo layout: {layout.Title} ({layout.Agent.Title}, {Text(layout.Temperature.Kelvins, QuantityKind.Temperature)})", Bold));
+        console.Write(new Text($"Demo layout: {layout.Title} ({layout.Agent.Title}, {Text(layout.Temperature.Kelvins, QuantityKind.Temperature)})", DemoWords.Bold));
         console.WriteLine();
         console.Write(Nozzles(demo));
         console.WriteLine(Supply(demo));
         console.WriteLine();
         WriteFindings(console, demo.Judgement);
+        DischargeReport.Write(console, demo);
         console.WriteLine("Cautions: " + string.Join(' ', Cautions.For(layout)));
         console.WriteLine();
     }
@@ -38,7 +37,7 @@ internal static class DemoReport
         {
             console.WriteLine($"Open {address}/docs                   the calls, readable, to try out");
             console.WriteLine($"     {address}/openapi/v1.json        the contract");
-            console.WriteLine($"     {address}/v1/examples            example layouts to POST to {address}/v1/flow");
+            console.WriteLine($"     {address}/v1/examples            example layouts to POST to /v1/flow or /v1/discharge");
         }
         console.WriteLine("Ctrl+C stops.");
     }
@@ -56,7 +55,7 @@ internal static class DemoReport
             var verdict = demo.Judgement.Findings.Where(finding => finding.Where.Contains(nozzle.Id)).Select(finding => finding.Severity).DefaultIfEmpty(Severity.Pass).Max();
             table.AddRow(
                 new Text(nozzle.Zone ?? "–"), new Text(nozzle.Id), new Text(Gauge(flow.Pressure, demo.Layout)), new Text(Text(flow.VolumeFlow.CubicMetersPerSecond, QuantityKind.VolumeFlow)),
-                new Text(Percent(flow.Share)), new Text(Percent(flow.WantedShare)), new Text(flow.Deviation is { } deviation ? Signed(deviation) : "–"), new Text(Word(verdict), Colour(verdict)));
+                new Text(Percent(flow.Share)), new Text(Percent(flow.WantedShare)), new Text(flow.Deviation is { } deviation ? DemoWords.Signed(deviation) : "–"), new Text(DemoWords.Word(verdict), DemoWords.Colour(verdict)));
         }
         return table;
     }
@@ -70,16 +69,14 @@ internal static class DemoReport
 
     static void WriteFindings(IAnsiConsole console, FlowJudgement judgement)
     {
-        console.Write(new Paragraph("Verdict: ").Append(Word(judgement.Verdict), Colour(judgement.Verdict)));
+        console.Write(new Paragraph("Verdict: ").Append(DemoWords.Word(judgement.Verdict), DemoWords.Colour(judgement.Verdict)));
         console.WriteLine();
         var told = new HashSet<string>();
         foreach (var finding in judgement.Findings)
         {
-            console.Write(new Paragraph(Word(finding.Severity).PadRight(Indent), Colour(finding.Severity)).Append($"{finding.Code} ({string.Join(", ", finding.Where)})", Bold));
-            console.WriteLine();
-            console.Write(new Padder(new Text(finding.Message), new Padding(Indent, 0, 0, 0)));
+            DemoWords.WriteFinding(console, finding);
             if (finding.Cure is { } cure)
-                console.Write(new Padder(new Text(Words(cure, told), Style.Parse("green")), new Padding(Indent, 0, 0, 0)));
+                DemoWords.WriteIndented(console, Words(cure, told), Style.Parse("green"));
         }
         console.WriteLine();
     }
@@ -91,22 +88,6 @@ internal static class DemoReport
         return told.Add(changes) ? $"Cure: {cure.Message}" : $"Cure: the same, {changes}.";
     }
 
-    static string Word(Severity severity) => severity switch
-    {
-        Severity.Pass => "ok",
-        Severity.Note => "note",
-        Severity.Warn => "warn",
-        _ => "FAIL",
-    };
-
-    static Style Colour(Severity severity) => Style.Parse(severity switch
-    {
-        Severity.Pass => "green",
-        Severity.Note => "blue",
-        Severity.Warn => "yellow",
-        _ => "red",
-    });
-
     // A wildcard address is where the server listens, not where a browser can go.
     static string Reachable(string address) => address.TrimEnd('/').Replace("://[::]", "://localhost", StringComparison.Ordinal)
         .Replace("://0.0.0.0", "://localhost", StringComparison.Ordinal).Replace("://+", "://localhost", StringComparison.Ordinal).Replace("://*", "://localhost", StringComparison.Ordinal);
@@ -116,6 +97,4 @@ internal static class DemoReport
     static string Text(double si, QuantityKind kind) => QuantityWriter.Text(si, kind, UnitSystem.Metric, Digits);
 
     static string Percent(double part) => (100 * part).ToString("0.0", CultureInfo.InvariantCulture) + " %";
-
-    static string Signed(double part) => (100 * part).ToString("+0.0;−0.0;0.0", CultureInfo.InvariantCulture) + " %";
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using UnitsNet;
 
 namespace FlowCalc.Discharge;
 
@@ -9,13 +8,3 @@ namespace FlowCalc.Discharge;
 /// <param name="Shares">Least and greatest share of each nozzle, in the case's order.</param>
 /// <param name="From">What was varied, in words.</param>
 public sealed record DischargeBand(TimeBand Time95, TimeBand? RequiredTime, ImmutableArray<ShareBand> Shares, ImmutableArray<string> From);
-
-/// <summary>A band of times.</summary>
-/// <param name="Low">Shortest; null where that never happens.</param>
-/// <param name="High">Longest; null where that never happens.</param>
-public readonly record struct TimeBand(Duration? Low, Duration? High);
-
-/// <summary>A band of shares.</summary>
-/// <param name="Low">Least, 0 to 1.</param>
-/// <param name="High">Greatest, 0 to 1.</param>
-public readonly record struct ShareBand(double Low, double High);

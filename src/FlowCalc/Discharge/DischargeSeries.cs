@@ -10,9 +10,3 @@ namespace FlowCalc.Discharge;
 /// <param name="Nozzles">One entry a nozzle, in the order of the case's nozzles.</param>
 public sealed record DischargeSeries(
     ImmutableArray<Duration> Time, ImmutableArray<Pressure> BottlePressure, ImmutableArray<Mass> LiquidInBottle, ImmutableArray<NozzleSeries> Nozzles);
-
-/// <summary>A nozzle through time.</summary>
-/// <param name="Point">Index of the nozzle in <see cref="Layouts.Layout.Points"/>.</param>
-/// <param name="MassFlow">Flow of agent.</param>
-/// <param name="Pressure">Absolute total pressure at it.</param>
-public sealed record NozzleSeries(int Point, ImmutableArray<MassFlow> MassFlow, ImmutableArray<Pressure> Pressure);

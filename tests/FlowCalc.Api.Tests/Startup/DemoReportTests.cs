@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.RegularExpressions;
 using FlowCalc.Api.Startup;
 using FlowCalc.Api.Tests.Hosting;
 using Microsoft.Extensions.DependencyInjection;
@@ -27,6 +28,18 @@ public sealed class DemoReportTests
 
         var line = Assert.Single(lines, line => line.Contains("fuel-rail", StringComparison.Ordinal) && line.Contains("engine", StringComparison.Ordinal));
         Assert.Matches(@"engine\s+fuel-rail\s+[\d.]+ bar\s+[\d.]+ L/min\s+[\d.]+ %\s+18\.0 %\s+−[\d.]+ %\s+(warn|FAIL)", line);
+    }
+
+    [Fact]
+    public async Task Every_case_of_the_discharge_has_a_line_of_its_own()
+    {
+        var lines = (await Printed("true")).Split('\n');
+
+        foreach (var celsius in (string[])["0", "20", "60"])
+            foreach (var attitude in (string[])["upright", "on its roof", "on its left side"])
+                Assert.Single(lines, line => Regex.IsMatch(line,
+                    $@"^\s+{celsius} °C\s+{attitude}\s+[\d.]+ s\s+[\d.]+–[\d.]+ s\s+[\d.]+, [\d.]+ s\s+[\d.]+ s\s+\d+ g\s+(fuel-rail|exhaust) −[\d.]+ %\s*$"));
+        Assert.Contains(lines, line => line.Contains("line-surge", StringComparison.Ordinal));
     }
 
     [Fact]
