@@ -32,6 +32,7 @@ internal static class RequestFigures
             .UseSetting("Startup:Demo", "false")
             .UseSetting("Logging:LogLevel:Default", "Warning")
             .UseSetting("Limits:FlowTime", "00:01:00")
+            .UseSetting("Limits:DischargeTime", "00:01:00")
             .ConfigureServices(services => services.AddSingleton<IStartupFilter, EchoEndpoint>()));
         factory.UseKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, 0));
         factory.StartServer();
@@ -40,6 +41,7 @@ internal static class RequestFigures
         using var client = new HttpClient(handler) { BaseAddress = new Uri(address) };
 
         await WarmUpAsync(client);
+        await PrintDischargesAsync(client);
         foreach (var points in sizes)
         {
             var tree = RandomTree.Tees(points, seed: points);
@@ -57,6 +59,23 @@ internal static class RequestFigures
             QuickFigures.Line($"flow-request-plain-{points}", plainFlow);
             Over($"flow-over-echo-plain-{points}", plainFlow, plainEcho);
         }
+    }
+
+    // The whole window of cases of an answer: three temperatures, three attitudes.
+    static async Task PrintDischargesAsync(HttpClient client)
+    {
+        var body = CombDocument.Of(10);
+        await MicrosecondsAsync(client, "/v1/discharge", body);
+        var (together, alone) = (new List<double>(), new List<double>());
+        for (var turn = 0; turn < 5; turn++)
+        {
+            together.Add(await MicrosecondsAsync(client, "/v1/discharge", body));
+            alone.Add(await MicrosecondsAsync(client, "/v1/discharge", body, connections: 1));
+        }
+        together.Sort();
+        alone.Sort();
+        QuickFigures.Line("discharge-request-10", together[2]);
+        QuickFigures.Line("discharge-request-alone-10", alone[2]);
     }
 
     static void Over(string name, double flow, double echo) =>
@@ -105,10 +124,10 @@ internal static class RequestFigures
     }
 
     // Time a request, as the reciprocal of the requests a second that all connections together get through.
-    static async Task<double> MicrosecondsAsync(HttpClient client, string path, byte[] body)
+    static async Task<double> MicrosecondsAsync(HttpClient client, string path, byte[] body, int connections = Connections)
     {
         var watch = Stopwatch.StartNew();
-        var counts = await Task.WhenAll(Enumerable.Range(0, Connections).Select(_ => Task.Run(async () =>
+        var counts = await Task.WhenAll(Enumerable.Range(0, connections).Select(_ => Task.Run(async () =>
         {
             var count = 0;
             do

@@ -1,7 +1,8 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using FlowCalc.Api.Tests.Flow;
 
-namespace FlowCalc.Api.Tests.Flow;
+namespace FlowCalc.Api.Tests.Hostile;
 
 /// <summary>Near-valid and hostile documents, the same ones for the same seed.</summary>
 static class HostileDocuments
@@ -24,12 +25,22 @@ static class HostileDocuments
     public static byte[] Of(int seed)
     {
         var random = new Random(seed);
-        var text = random.Next(10) switch
-        {
-            < 4 => HostileTree.Of(random),
-            < 6 => Mutated(random, JsonNode.Parse(HostileTree.Of(random))!),
-            _ => Mutated(random, Demo.DeepClone()),
-        };
+        return Spoilt(random, isBottle: false, trees: 5);
+    }
+
+    /// <summary>The document of a seed, more often a tree that makes sense and always on a bottle before it is spoilt.</summary>
+    public static byte[] OnBottle(int seed)
+    {
+        var random = new Random(seed);
+        return Spoilt(random, isBottle: true, trees: 7);
+    }
+
+    static byte[] Spoilt(Random random, bool isBottle, int trees)
+    {
+        var kind = random.Next(10);
+        var text = kind < trees ? HostileTree.Of(random, isBottle)
+            : kind < trees + (10 - trees) / 3 ? Mutated(random, JsonNode.Parse(HostileTree.Of(random, isBottle))!)
+            : Mutated(random, Demo.DeepClone());
         return random.Next(12) == 0 ? Broken(random, text) : Encoding.UTF8.GetBytes(text);
     }
 

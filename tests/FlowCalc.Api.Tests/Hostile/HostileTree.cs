@@ -1,13 +1,14 @@
-using System.Globalization;
 using System.Text;
 
-namespace FlowCalc.Api.Tests.Flow;
+namespace FlowCalc.Api.Tests.Hostile;
 
 /// <summary>Small trees that mostly make sense, of sizes from the everyday to the edge of what a document may state.</summary>
 static class HostileTree
 {
     /// <summary>One tree.</summary>
-    public static string Of(Random random)
+    /// <param name="random">Where its sizes come from.</param>
+    /// <param name="isBottle">Whether a bottle must feed it; else a held pressure does about as often.</param>
+    public static string Of(Random random, bool isBottle = false)
     {
         var wild = random.Next(3) == 0;
         var (points, runs) = (new StringBuilder(), new StringBuilder());
@@ -21,8 +22,8 @@ static class HostileTree
             points.Append(',').Append(Point(random, wild, id, tees, open));
             tees -= open.Count > 0 ? 1 : 0;
         }
-        var supply = random.Next(2) == 0 ? $$"""{"pressure":"{{Size(random, wild, 1, 40, -3, 5)}} bar"}""" : Bottle(random, wild);
-        return $$"""{"format":1,"agent":{{Agent(random, wild)}},"supply":{{supply}},"points":[{{points}}],"runs":[{{runs}}]}""";
+        var supply = isBottle || random.Next(2) == 0 ? HostileBottle.Of(random, wild) : $$"""{"pressure":"{{HostileSize.Of(random, wild, 1, 40, -3, 5)}} bar"}""";
+        return $$"""{"format":1,"agent":{{Agent(random, wild)}},"supply":{{supply}},"points":[{{points}}],"runs":[{{runs}}]{{HostileBottle.Asked(random, wild)}}}""";
     }
 
     static string Point(Random random, bool wild, int id, int tees, Queue<(int, string)> open)
@@ -47,44 +48,34 @@ static class HostileTree
             default:
                 return random.Next(12) == 0
                     ? $$"""{"id":"p{{id}}","kind":"cap"}"""
-                    : $$"""{"id":"p{{id}}","kind":"nozzle","kFactor":"{{Size(random, wild, 0.1, 5, -9, 6)}} L/min/bar^0.5"}""";
+                    : random.Next(3) == 0
+                        ? $$"""{"id":"p{{id}}","kind":"nozzle","orifice":{"diameter":"{{HostileSize.Of(random, wild, 0.5, 5, -3, 3)}} mm","dischargeCoefficient":0.8} }"""
+                        : $$"""{"id":"p{{id}}","kind":"nozzle","kFactor":"{{HostileSize.Of(random, wild, 0.1, 5, -9, 6)}} L/min/bar^0.5"}""";
         }
     }
 
     static string Run(Random random, bool wild, int from, int to, string leaves)
     {
-        var text = new StringBuilder($$"""{"id":"r{{to}}","from":"p{{from}}","to":"p{{to}}","bore":"{{Size(random, wild, 2, 20, -3, 3)}} mm","length":"{{Size(random, wild, 0.1, 5, -6, 4)}} m" """);
+        var text = new StringBuilder($$"""{"id":"r{{to}}","from":"p{{from}}","to":"p{{to}}","bore":"{{HostileSize.Of(random, wild, 2, 20, -3, 3)}} mm","length":"{{HostileSize.Of(random, wild, 0.1, 5, -6, 4)}} m" """);
         if (leaves.Length > 0)
             text.Append($$""","leaves":"{{leaves}}" """);
         if (random.Next(3) == 0)
-            text.Append($$""","rise":"{{(random.Next(2) == 0 ? "" : "-")}}{{Size(random, wild, 0.01, 0.1, -6, 4)}} m" """);
+            text.Append($$""","rise":"{{(random.Next(2) == 0 ? "" : "-")}}{{HostileSize.Of(random, wild, 0.01, 0.1, -6, 4)}} m" """);
         if (random.Next(4) == 0)
-            text.Append($$""","bends":[{"angle":"{{random.Next(1, 180)}} °","radius":"{{Size(random, wild, 10, 60, -2, 4)}} mm","count":{{random.Next(1, 4)}}}]""");
+            text.Append($$""","bends":[{"angle":"{{random.Next(1, 180)}} °","radius":"{{HostileSize.Of(random, wild, 10, 60, -2, 4)}} mm","count":{{random.Next(1, 4)}}}]""");
         if (random.Next(5) == 0)
-            text.Append($$""","lossCoefficient":{{Size(random, wild, 0.1, 10, -9, 12)}}""");
+            text.Append($$""","lossCoefficient":{{HostileSize.Of(random, wild, 0.1, 10, -9, 12)}}""");
         if (random.Next(6) == 0)
-            text.Append($$""","fittings":[{"kind":"valve","kv":"{{Size(random, wild, 0.1, 5, -6, 6)}} m3/h"}]""");
+            text.Append($$""","fittings":[{"kind":"valve","kv":"{{HostileSize.Of(random, wild, 0.1, 5, -6, 6)}} m3/h"}]""");
         if (random.Next(6) == 0)
-            text.Append($$""","roughness":"{{Size(random, wild, 0.1, 5, -6, 3)}} µm" """);
+            text.Append($$""","roughness":"{{HostileSize.Of(random, wild, 0.1, 5, -6, 3)}} µm" """);
         return text.Append('}').ToString();
     }
 
     static string Agent(Random random, bool wild) => random.Next(4) switch
     {
         0 => """{"mixture":"water-propylene-glycol","massFraction":0.35}""",
-        1 => $$"""{"density":"{{Size(random, wild, 700, 1400, -3, 5)}} kg/m3","viscosity":"{{Size(random, wild, 0.5, 50, -6, 8)}} mPa·s"}""",
+        1 => $$"""{"density":"{{HostileSize.Of(random, wild, 700, 1400, -3, 5)}} kg/m3","viscosity":"{{HostileSize.Of(random, wild, 0.5, 50, -6, 8)}} mPa·s"}""",
         _ => "\"water\"",
     };
-
-    static string Bottle(Random random, bool wild) =>
-        $$"""{"bottle":{"volume":"{{Size(random, wild, 4, 10, -3, 4)}} L","fill":"{{Size(random, wild, 1, 3, -3, 4)}} kg","chargePressure":"{{Size(random, wild, 8, 20, -3, 4)}} bar","outlet":{"valveKv":"{{Size(random, wild, 0.5, 5, -5, 5)}} m3/h"} } }""";
-
-    // Everyday sizes evenly, wild ones evenly in their exponent.
-    static string Size(Random random, bool wild, double low, double high, int leastExponent, int mostExponent)
-    {
-        var value = wild && random.Next(3) == 0
-            ? Math.Pow(10, leastExponent + (mostExponent - leastExponent) * random.NextDouble())
-            : low + (high - low) * random.NextDouble();
-        return value.ToString("R", CultureInfo.InvariantCulture);
-    }
 }
