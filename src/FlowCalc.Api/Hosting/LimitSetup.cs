@@ -27,6 +27,7 @@ internal static class LimitSetup
         {
             options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
             options.OnRejected = (rejected, _) => Refuse(rejected, limits);
+            LeavePoolThreads(limits);
             options.AddConcurrencyLimiter(Work, work =>
             {
                 work.PermitLimit = limits.Workers;
@@ -36,6 +37,14 @@ internal static class LimitSetup
             if (limits.RequestsPerMinute > 0)
                 options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, IPAddress>(context => OfAddress(context, limits));
         });
+    }
+
+    // Work holds its thread until it is done. The pool adds threads to a busy processor only every few seconds, so that without
+    // some to spare the end of a time limit and the health of the service would wait for that.
+    static void LeavePoolThreads(ServiceLimits limits)
+    {
+        ThreadPool.GetMinThreads(out var workers, out var completions);
+        ThreadPool.SetMinThreads(Math.Max(workers, limits.Workers + Environment.ProcessorCount), completions);
     }
 
     static RateLimitPartition<IPAddress> OfAddress(HttpContext context, ServiceLimits limits)
