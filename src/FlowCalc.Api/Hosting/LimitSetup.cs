@@ -22,6 +22,7 @@ internal static class LimitSetup
             .ValidateOnStart();
         builder.Services.AddSingleton(services => services.GetRequiredService<IOptions<ServiceLimits>>().Value);
 
+        builder.Services.AddSingleton<CaseThreads>();
         builder.Services.AddRateLimiter(_ => { });
         builder.Services.AddOptions<RateLimiterOptions>().Configure<ServiceLimits>((options, limits) =>
         {

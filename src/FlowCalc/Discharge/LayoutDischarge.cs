@@ -17,9 +17,19 @@ public static class LayoutDischarge
     /// <returns>One entry a case; a case that has no discharge says why and does not keep the others from theirs.</returns>
     /// <exception cref="ArgumentException">The layout's supply is not a bottle.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static DischargeResult Solve(Layout layout, CancellationToken cancellationToken = default)
+    public static DischargeResult Solve(Layout layout, CancellationToken cancellationToken = default) => Solve(layout, TaskScheduler.Default, cancellationToken);
+
+    /// <summary>Follows every case, side by side as far as a scheduler has places.</summary>
+    /// <param name="layout">A checked layout.</param>
+    /// <param name="scheduler">Where cases run beside the caller's thread.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>As without a scheduler.</returns>
+    /// <exception cref="ArgumentException">The layout's supply is not a bottle.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static DischargeResult Solve(Layout layout, TaskScheduler scheduler, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(layout);
+        ArgumentNullException.ThrowIfNull(scheduler);
         if (layout.Supply is not BottleSupply { Bottle: var bottle }) throw new ArgumentException("A discharge needs a bottle; a supply held at a pressure has no end.", nameof(layout));
         var list = CaseList.Of(layout);
         var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application);
@@ -28,7 +38,7 @@ public static class LayoutDischarge
         var answers = new CaseAnswer(layout, bottle, line, requirement, cancellationToken);
         var cases = new DischargeCase[list.Temperatures.Length * places.Length];
         // Cases know nothing of each other.
-        Parallel.For(0, cases.Length, new ParallelOptions { CancellationToken = cancellationToken }, at =>
+        Parallel.For(0, cases.Length, new ParallelOptions { TaskScheduler = scheduler, CancellationToken = cancellationToken }, at =>
         {
             var (temperature, attitude) = (at / places.Length, at % places.Length);
             cases[at] = answers.Of(Temperature.FromKelvins(list.Temperatures[temperature]), list.Attitudes[attitude], places[attitude]);
