@@ -22,15 +22,12 @@ internal static class DischargeEndpoint
 
     static Task AnswerAsync(HttpContext context, ServiceLimits limits, CaseThreads threads) =>
         LayoutCall.AnswerAsync<DischargeAnswer>(
-            context, limits, limits.DischargePoints, limits.DischargeTime,
-            (Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel) => Answer(layout, threads, write, out fault, cancel), static (text, answer) => text.Value(answer, AnswerJson.Default.DischargeAnswer));
-
-    static DischargeAnswer? Answer(Layout layout, CaseThreads threads, UnitWriter write, out Problem? fault, CancellationToken cancel)
-    {
-        fault = layout.Supply is BottleSupply ? null : Problems.NoBottle();
-        if (fault is not null)
-            return null;
-        var discharge = LayoutDischarge.Solve(layout, threads, cancel);
-        return DischargeAnswers.Of(layout, discharge, DischargeFindings.Judge(layout, discharge, write.System, cancel), write);
-    }
+            context, limits, new LayoutReaderOptions { MaximumPoints = limits.DischargePoints, NeedsBottle = true }, limits.DischargeTime,
+            (Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+            {
+                fault = null;
+                var discharge = LayoutDischarge.Solve(layout, threads, cancel);
+                return DischargeAnswers.Of(layout, discharge, DischargeFindings.Judge(layout, discharge, write.System, cancel), write);
+            },
+            static (text, answer) => text.Value(answer, AnswerJson.Default.DischargeAnswer));
 }

@@ -56,7 +56,7 @@ internal static class FaultExamples
 
     static IEnumerable<(string Name, string Summary, Problem Problem)> OfLayout(string? call, ServiceLimits limits)
     {
-        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Layout(LayoutReader.Read(WrongLayout).Faults));
+        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Layout(LayoutReader.Read(WrongLayout, new LayoutReaderOptions { NeedsBottle = call == "Discharge" }).Faults));
         return call switch
         {
             "Flow" => [
@@ -65,7 +65,6 @@ internal static class FaultExamples
                 ("time", "Over the time limit", Problems.TooSlow(limits.FlowTime))],
             "Discharge" => [
                 layout,
-                ("no-bottle", "A supply that has no end", Problems.NoBottle()),
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),
                 ("time", "Over the time limit", Problems.TooSlow(limits.DischargeTime))],
             _ => [],

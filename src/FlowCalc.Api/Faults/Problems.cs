@@ -42,12 +42,6 @@ internal static class Problems
     public static Problem NoAnswer(string why) =>
         Of(422, "The layout was understood, but its flow was not found.", new Dictionary<string, string[]> { [""] = [why] });
 
-    public static Problem NoBottle() =>
-        Of(422, "A discharge needs a bottle.", new Dictionary<string, string[]>
-        {
-            ["/supply"] = ["read a supply held at a pressure, which has no end: a discharge needs { \"bottle\": { … } }, and a held supply is answered by /v1/flow"],
-        });
-
     public static Problem TooSlow(TimeSpan limit) =>
         Of(422, "The layout takes too long to answer.", new Dictionary<string, string[]>
         {

@@ -21,7 +21,7 @@ internal static class FlowEndpoint
             .DescribeFlow();
 
     static Task AnswerAsync(HttpContext context, ServiceLimits limits) =>
-        LayoutCall.AnswerAsync<FlowAnswer>(context, limits, limits.Points, limits.FlowTime, Answer, FlowAnswerWriter.Write);
+        LayoutCall.AnswerAsync<FlowAnswer>(context, limits, new LayoutReaderOptions { MaximumPoints = limits.Points }, limits.FlowTime, Answer, FlowAnswerWriter.Write);
 
     static FlowAnswer? Answer(Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel)
     {

@@ -12,7 +12,7 @@ internal static class LayoutBody
 
     /// <summary>The layout; null where there is a fault.</summary>
     /// <exception cref="OperationCanceledException">The time is up or the caller has gone.</exception>
-    public static Layout? Read(ReadOnlyMemory<byte> body, int points, out Problem? fault, CancellationToken cancel)
+    public static Layout? Read(ReadOnlyMemory<byte> body, LayoutReaderOptions options, out Problem? fault, CancellationToken cancel)
     {
         fault = null;
         // Some editors write a byte order mark; RFC 8259 lets a reader pass over it.
@@ -26,7 +26,7 @@ internal static class LayoutBody
 
         try
         {
-            var reading = LayoutReader.Read(body, new LayoutReaderOptions { MaximumPoints = points }, cancel);
+            var reading = LayoutReader.Read(body, options, cancel);
             if (reading.Layout is null)
                 fault = Problems.Layout(reading.Faults);
             return reading.Layout;

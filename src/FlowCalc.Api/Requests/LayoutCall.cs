@@ -20,12 +20,12 @@ internal static class LayoutCall
     /// <summary>Reads the request, works and writes answer or fault.</summary>
     /// <param name="context">The request.</param>
     /// <param name="limits">Limits of the service.</param>
-    /// <param name="points">Most points on this call.</param>
+    /// <param name="options">What a document may hold on this call.</param>
     /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
     /// <param name="work">What it works out.</param>
     /// <param name="writer">Writes its answer.</param>
     public static async Task AnswerAsync<TAnswer>(
-        HttpContext context, ServiceLimits limits, int points, TimeSpan longest, LayoutWork<TAnswer> work, Action<JsonText, TAnswer> writer)
+        HttpContext context, ServiceLimits limits, LayoutReaderOptions options, TimeSpan longest, LayoutWork<TAnswer> work, Action<JsonText, TAnswer> writer)
         where TAnswer : class
     {
         var write = QueryUnits.Read(context.Request, out var fault);
@@ -34,7 +34,7 @@ internal static class LayoutCall
         {
             using var body = await PooledBody.ReadAsync(context.Request, limits.BodyBytes, context.RequestAborted);
             fault = body is null ? Problems.TooLarge(limits) : null;
-            if (body is not null && Answer(body.Bytes, points, longest, write, work, out fault, context.RequestAborted) is { } answer)
+            if (body is not null && Answer(body.Bytes, options, longest, write, work, out fault, context.RequestAborted) is { } answer)
             {
                 await AnswerWriter.WriteAsync(context, answer, writer);
                 return;
@@ -44,14 +44,14 @@ internal static class LayoutCall
     }
 
     static TAnswer? Answer<TAnswer>(
-        ReadOnlyMemory<byte> body, int points, TimeSpan longest, UnitWriter write, LayoutWork<TAnswer> work, out Problem? fault, CancellationToken gone)
+        ReadOnlyMemory<byte> body, LayoutReaderOptions options, TimeSpan longest, UnitWriter write, LayoutWork<TAnswer> work, out Problem? fault, CancellationToken gone)
         where TAnswer : class
     {
         using var time = CancellationTokenSource.CreateLinkedTokenSource(gone);
         time.CancelAfter(longest);
         try
         {
-            return LayoutBody.Read(body, points, out fault, time.Token) is { } layout ? work(layout, write, out fault, time.Token) : null;
+            return LayoutBody.Read(body, options, out fault, time.Token) is { } layout ? work(layout, write, out fault, time.Token) : null;
         }
         catch (OperationCanceledException) when (!gone.IsCancellationRequested)
         {

@@ -22,33 +22,30 @@ internal readonly record struct CaseConditions(
     {
         var agent = layout.Agent;
         if (agent.FreezingPoint is { } freezing && temperature < freezing)
-            return Without(DischargeFailureKind.BelowFreezing, $"{Celsius(temperature)} is below the agent's freezing point, {Celsius(freezing)}: it is ice, or turning to ice, and does not flow.");
+            return Without(DischargeFailureKind.BelowFreezing, "The agent is below its freezing point: it is ice, or turning to ice, and does not flow.");
         if (!agent.Covers(temperature))
-            return Without(DischargeFailureKind.OutsideData,
-                $"{Celsius(temperature)} is outside the data of {agent.Title}, {Celsius(agent.LowestTemperature)} to {Celsius(agent.HighestTemperature)}: nothing is extrapolated.");
+            return Without(DischargeFailureKind.OutsideData, "The temperature is outside the data of the agent: nothing is extrapolated.");
         var (density, vapour) = (agent.Density(temperature), agent.VapourPressure(temperature));
         var part = BottlePressure.LiquidPart(bottle, agent, temperature);
         var known = new CaseConditions(density, agent.Viscosity(temperature), part, double.NaN, double.NaN, null);
         if (vapour >= layout.AmbientPressure.Pascals)
-            return known.Failed(DischargeFailureKind.Boiling, $"At {Celsius(temperature)} the liquid boils at the surroundings' pressure: flow with vapour in it is not answered for this agent.");
+            return known.Failed(DischargeFailureKind.Boiling, "The liquid boils at the surroundings' pressure: flow with vapour in it is not answered for this agent.");
         if (part >= 1)
-            return known.Failed(DischargeFailureKind.LiquidFull, $"At {Celsius(temperature)} the liquid alone fills the bottle: no cushion is left to drive it, and its pressure is not known.");
+            return known.Failed(DischargeFailureKind.LiquidFull, "The liquid alone fills the bottle: no cushion is left to drive it, and its pressure is not known.");
         // The little vapour beside the gas is counted as gas: it expands with it.
         var gasDensity = BottlePressure.TryAt(bottle, agent, temperature, out var pressure) ? GasDensity.Of(CushionGases.Of(bottle.CushionGas).Gas, temperature, pressure) : double.NaN;
         if (double.IsNaN(gasDensity))
-            return known.Failed(DischargeFailureKind.OutsideData, $"At {Celsius(temperature)} the cushion has no state within the data of its gas.");
+            return known.Failed(DischargeFailureKind.OutsideData, "The cushion has no state within the data of its gas.");
         known = known with { Pressure = pressure, CushionDensity = gasDensity };
         if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
-            return known.Failed(DischargeFailureKind.NoPressure, $"At {Celsius(temperature)} the pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
+            return known.Failed(DischargeFailureKind.NoPressure, "The pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
         return pressure > layout.AmbientPressure.Pascals
             ? known
-            : known.Failed(DischargeFailureKind.NoPressure, $"At {Celsius(temperature)} the pressure in the bottle is not above the surroundings': nothing flows.");
+            : known.Failed(DischargeFailureKind.NoPressure, "The pressure in the bottle is not above the surroundings': nothing flows.");
     }
 
     CaseConditions Failed(DischargeFailureKind kind, string message) => this with { Failure = new(kind, message) };
 
     static CaseConditions Without(DischargeFailureKind kind, string message) =>
         new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, new(kind, message));
-
-    static string Celsius(double kelvins) => FormattableString.Invariant($"{kelvins - 273.15:0.##} °C");
 }

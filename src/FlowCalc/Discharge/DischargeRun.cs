@@ -211,6 +211,7 @@ internal sealed class DischargeRun
         time += left;
         var start = stepper.StartRates;
         for (var i = 0; i < y.Length; i++) y[i] += 0.5 * left * start[i];
+        trace.Stop(time, y);
     }
 
     static DischargeCourse Fail(string failure) => new() { Failure = failure };

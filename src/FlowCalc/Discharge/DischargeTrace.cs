@@ -109,6 +109,17 @@ internal sealed class DischargeTrace
         }
     }
 
+    /// <summary>Writes down the end of a flow that has stopped.</summary>
+    /// <param name="time">Now, s.</param>
+    /// <param name="y">State.</param>
+    public void Stop(double time, Span<double> y)
+    {
+        var delivered = vector.DeliveredOf(y).ToArray();
+        var gasVolume = y[StateVector.GasVolume];
+        var pressure = problem.Cushion.At(y[StateVector.GasTemperature], y[StateVector.GasMass] / gasVolume).Pressure;
+        Samples?.Add(time, pressure, y[StateVector.GasTemperature], BottleVolume(gasVolume), new double[delivered.Length], delivered);
+    }
+
     /// <summary>Closes the record.</summary>
     public DischargeCourse Close(double time, Span<double> y, StopReason reason, LineEvents events, int steps)
     {
@@ -123,7 +134,7 @@ internal sealed class DischargeTrace
             NozzleLiquidEnd = events.LiquidEnd,
             Delivered = vector.DeliveredOf(y).ToArray(),
             VelocityChange = velocityChange,
-            PeakNozzleFlow = peakNozzleFlow,
+            PeakNozzleFlow = Math.Max(peakNozzleFlow, Samples?.PeakFlow ?? 0),
             PeakFlow = PeakFlow,
             PeakFullFlow = peakFullFlow,
             PeakRunFlow = peakRunFlow,

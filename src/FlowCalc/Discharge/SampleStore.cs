@@ -14,6 +14,9 @@ internal sealed class SampleStore(DischargeProblem problem, LineState line)
 
     readonly List<DischargeSample> samples = [];
 
+    /// <summary>Greatest flow of all nozzles together, kg/s.</summary>
+    public double PeakFlow { get; private set; }
+
     /// <summary>Keeps an instant.</summary>
     /// <param name="time">Time, s.</param>
     /// <param name="pressure">Absolute pressure in the bottle, Pa.</param>
@@ -25,7 +28,13 @@ internal sealed class SampleStore(DischargeProblem problem, LineState line)
     {
         if (samples.Count >= MostSamples) Thin();
         var pressures = new double[flow.Length];
-        for (var i = 0; i < flow.Length; i++) pressures[i] = PressureAt(i, flow[i], pressure);
+        double total = 0;
+        for (var i = 0; i < flow.Length; i++)
+        {
+            pressures[i] = PressureAt(i, flow[i], pressure);
+            total += flow[i];
+        }
+        PeakFlow = Math.Max(PeakFlow, total);
         samples.Add(new(time, pressure, temperature, problem.Liquid.ReferenceDensity * problem.Count * liquid, flow, pressures, delivered));
     }
 

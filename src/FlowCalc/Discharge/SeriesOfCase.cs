@@ -6,7 +6,10 @@ namespace FlowCalc.Discharge;
 /// <summary>The recorded discharge, thinned and with units.</summary>
 internal static class SeriesOfCase
 {
-    const int Instants = 48;
+    const int Instants = 40;
+
+    // A nozzle's flow that has changed by this part of its greatest is worth another instant.
+    const double Change = 0.05;
 
     // A change of flow by this part of the greatest, from one instant to the same one, is a jump worth two points.
     const double Jump = 0.02;
@@ -38,12 +41,14 @@ internal static class SeriesOfCase
         for (var s = 1; s < samples.Length; s++)
             if (samples[s].Time == samples[s - 1].Time && IsJump(samples[s - 1], samples[s], Jump * course.PeakFlow))
                 isKept[s] = isKept[s - 1] = true;
-        var last = double.NegativeInfinity;
+        var peaks = Peaks(samples);
+        var last = -1;
         for (var s = 0; s < samples.Length; s++)
         {
-            if (!isKept[s] && s < samples.Length - 1 && samples[s].Time - last < spacing) continue;
+            var isNear = last >= 0 && samples[s].Time - samples[last].Time < spacing && !HasMoved(samples[last], samples[s], peaks);
+            if (!isKept[s] && s < samples.Length - 1 && isNear) continue;
             kept.Add(samples[s]);
-            last = samples[s].Time;
+            last = s;
         }
         return kept;
     }
@@ -53,5 +58,20 @@ internal static class SeriesOfCase
         for (var i = 0; i < from.Flow.Length; i++)
             if (Math.Abs(to.Flow[i] - from.Flow[i]) > most) return true;
         return false;
+    }
+
+    static bool HasMoved(DischargeSample from, DischargeSample to, double[] peaks)
+    {
+        for (var i = 0; i < peaks.Length; i++)
+            if (Math.Abs(to.Flow[i] - from.Flow[i]) > Change * peaks[i]) return true;
+        return false;
+    }
+
+    static double[] Peaks(DischargeSample[] samples)
+    {
+        var peaks = new double[samples[0].Flow.Length];
+        foreach (var sample in samples)
+            for (var i = 0; i < peaks.Length; i++) peaks[i] = Math.Max(peaks[i], sample.Flow[i]);
+        return peaks;
     }
 }

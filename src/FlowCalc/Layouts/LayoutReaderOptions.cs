@@ -11,4 +11,7 @@ public sealed record LayoutReaderOptions
 
     /// <summary>Deepest nesting of objects and arrays; deeper text counts as no JSON. 1 to 1000.</summary>
     public int MaximumDepth { get; init; } = 64;
+
+    /// <summary>Whether a supply held at a pressure is a fault, as for what asks for a discharge.</summary>
+    public bool NeedsBottle { get; init; }
 }

@@ -86,7 +86,7 @@ public sealed class ContractTests(Service service)
 
     [Theory]
     [InlineData("/v1/flow", "100000 points", "layout", "no-answer", "time", "query")]
-    [InlineData("/v1/discharge", "500 points", "layout", "no-bottle", "no-answer", "time", "query")]
+    [InlineData("/v1/discharge", "500 points", "layout", "no-answer", "time", "query")]
     public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {
         var contract = await Contract.Published(service);

@@ -25,6 +25,8 @@ static class SupplyReader
         var held = members.Has(SupplyField.Pressure);
         if (held == members.Has(SupplyField.Bottle))
             context.Faults.Add(element, held ? "read both pressure and bottle: a supply is one of them" : $"read neither pressure nor bottle: a supply is {Right}");
+        else if (held && context.Options.NeedsBottle)
+            context.Faults.Add(element, "read a supply held at a pressure, which has no end: a discharge needs a bottle, { \"bottle\": { … } }");
         var pressure = PressureValue.ReadOverAmbient(context, members[SupplyField.Pressure], "a supply's pressure");
         var bottle = members.Has(SupplyField.Bottle) ? BottleReader.Read(context, members[SupplyField.Bottle], agent) : default;
         return bottle with
