@@ -70,7 +70,7 @@ internal sealed record DischargeProblem
     public double EndRatio { get; init; } = 1.01;
 
     /// <summary>Error allowed a step, relative to the bottle's volume, the charge, a run's length and the gas temperature.</summary>
-    public double Tolerance { get; init; } = 1e-6;
+    public double Tolerance { get; init; } = 1e-5;
 
     /// <summary>Masses out of all nozzles, kg, whose times are asked; rising.</summary>
     public double[] Thresholds { get; init; } = [];

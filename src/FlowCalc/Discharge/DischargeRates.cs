@@ -19,7 +19,7 @@ internal sealed class DischargeRates
     {
         (this.problem, this.geometry, this.line, this.vector, this.cancellation) = (problem, geometry, line, vector, cancellation);
         gasRatio = problem.Cushion.Gas.IdealHeatCapacityRatio(problem.Cushion.Temperature);
-        // Newton squares the error: what is left after such a step is far below what a step of time may err.
+        // Newton squares the error: what is left after such a step is below what a step of time may err.
         settled = Math.Sqrt(problem.Tolerance);
     }
 

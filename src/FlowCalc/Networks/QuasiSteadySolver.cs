@@ -3,7 +3,7 @@ namespace FlowCalc.Networks;
 /// <summary>Follows the steady flow of a tree whose pressures and lengths change a little from call to call.</summary>
 /// <remarks>
 /// The same two sweeps as <see cref="SteadySolver"/>, ended by the size of the step alone: Newton squares the error, so that after a step of
-/// 3e-5 less than 1e-9 is left. Anything else than plain convergence goes to the full solver.
+/// 3e-3 about 1e-5 is left. Anything else than plain convergence goes to the full solver.
 /// </remarks>
 internal static class QuasiSteadySolver
 {
