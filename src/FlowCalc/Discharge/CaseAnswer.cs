@@ -37,9 +37,7 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, 
         var problem = CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, choice, thresholds);
         var course = DischargeRun.Of(problem, cancellation);
         if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
-        var band = BandOfCase.Of(
-            course, change => DischargeRun.Of(CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, change, thresholds) with { Tolerance = ToleranceOfBand, IsBrief = true }, cancellation),
-            choice, bottle.CushionHeat, order, usual, required);
+        var band = BandOfCase.Of(course, change => Follow(problem, change, course), choice, bottle.CushionHeat, order, usual, required);
         var nozzles = Nozzles(problem, course);
         return answer with
         {
@@ -62,6 +60,19 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, 
             Steps = course.Steps,
             MassDefect = course.MassDefect,
         };
+    }
+
+    // While the line fills, neither the film nor the wall's heat has begun to matter.
+    DischargeCourse Follow(DischargeProblem problem, ModelChoice choice, DischargeCourse course)
+    {
+        var other = problem with
+        {
+            Film = choice.Film,
+            Cushion = problem.Cushion with { Film = problem.Cushion.Film!.Value.Times(choice.WallFactor) },
+            Tolerance = ToleranceOfBand,
+            IsBrief = true,
+        };
+        return course.Filled is { } filled ? DischargeRun.From(other, filled, cancellation) : DischargeRun.Of(other, cancellation);
     }
 
     ImmutableArray<NozzleDischarge> Nozzles(DischargeProblem problem, DischargeCourse course)

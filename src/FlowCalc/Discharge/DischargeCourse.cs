@@ -65,4 +65,7 @@ internal sealed record DischargeCourse
 
     /// <summary>What was recorded, in rising time.</summary>
     public DischargeSample[] Samples { get; init; } = [];
+
+    /// <summary>When the line was filled; null where it never was.</summary>
+    public FilledLine? Filled { get; init; }
 }

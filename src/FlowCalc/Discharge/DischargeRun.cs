@@ -10,8 +10,6 @@ internal sealed class DischargeRun
     // Of the greatest flow: where less liquid moves and no gas leaves, what little comes is added in closed form.
     const double AllButStopped = 1e-3;
 
-    const double MostOfFront = 100;
-
     // A step that shuts air in to within this of the greatest flow has settled its front.
     const double Held = 1e-5;
 
@@ -27,6 +25,7 @@ internal sealed class DischargeRun
     readonly List<Crossing> crossings = [];
     readonly double[] y;
     readonly double[] scale;
+    FilledLine? filled;
     double time;
     double step;
     int steps;
@@ -51,9 +50,26 @@ internal sealed class DischargeRun
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static DischargeCourse Of(DischargeProblem problem, CancellationToken cancellation) => new DischargeRun(problem, cancellation).Run();
 
+    /// <summary>Follows a discharge on from the filled line of another that differs only in the model's choices.</summary>
+    /// <param name="problem">The discharge.</param>
+    /// <param name="filled">The other's filled line.</param>
+    /// <param name="cancellation">Asked at every solve of the line.</param>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static DischargeCourse From(DischargeProblem problem, FilledLine filled, CancellationToken cancellation)
+    {
+        var run = new DischargeRun(problem, cancellation);
+        run.GoOn(filled);
+        return run.Follow();
+    }
+
     DischargeCourse Run()
     {
         Start();
+        return Follow();
+    }
+
+    DischargeCourse Follow()
+    {
         while (steps < MostSteps)
         {
             if (BeginPhase() is { } failure) return Fail(failure);
@@ -69,22 +85,32 @@ internal sealed class DischargeRun
         y[StateVector.GasVolume] = problem.BottleVolume - problem.LiquidVolume;
         y[StateVector.GasTemperature] = y[StateVector.WallTemperature] = problem.Cushion.Temperature;
         y[StateVector.GasMass] = problem.Cushion.Density * y[StateVector.GasVolume];
-        SetScale();
+        AllowedError.Fill(scale, problem, vector, y);
         var isBlind = y[StateVector.GasVolume] >= search.UncoveringVolume;
         events.Open(isBlind);
         if (isBlind) Uncover(isBlind);
     }
 
-    void SetScale()
+    void GoOn(FilledLine from)
     {
-        var tolerance = problem.Tolerance;
-        // A front counts by the liquid behind it, so that one in a small run may err by more of its run.
-        for (var j = 0; j < problem.Volume.Length; j++)
-            scale[vector.Heads + j] = scale[vector.Tails + j] = tolerance * Math.Clamp(problem.LiquidVolume * problem.Count / problem.Volume[j], 1, MostOfFront);
-        scale[StateVector.GasVolume] = tolerance * y[StateVector.GasVolume];
-        scale[StateVector.GasTemperature] = scale[StateVector.WallTemperature] = tolerance * problem.Cushion.Temperature;
-        scale[StateVector.GasMass] = tolerance * y[StateVector.GasMass];
-        vector.DeliveredOf(scale).Fill(tolerance * problem.LiquidVolume * problem.Count * problem.Liquid.ReferenceDensity);
+        filled = from;
+        time = from.Time;
+        from.State.CopyTo(y, 0);
+        line.CopyFrom(from.Line);
+        from.Arrival.CopyTo(events.Arrival, 0);
+        trace.GoOn(from);
+        AllowedError.Fill(scale, problem, vector, y);
+    }
+
+    // No front is left that could move, and the valve is open.
+    void KeepFilledLine()
+    {
+        if (filled is not null || problem.IsBrief || rates.IsUncovered || time < problem.OpeningTime) return;
+        foreach (var outlet in rates.Tree.Outlets)
+            if (outlet.Nozzle < 0) return;
+        var copy = new LineState(problem.Network.Count);
+        copy.CopyFrom(line);
+        filled = new(time, [.. y], copy, [.. events.Arrival], [.. trace.Thresholds], Math.Max(trace.PeakFlow, rates.LiquidFlow));
     }
 
     void Uncover(bool isBlind)
@@ -106,6 +132,7 @@ internal sealed class DischargeRun
         search.List(rates.Tree, time, rates.IsUncovered, rates.IsGasOut, crossings);
         trace.Add(time, y, rates, stepper.StartRates);
         step = search.FirstStep(crossings, time, y, stepper.StartRates);
+        KeepFilledLine();
         return null;
     }
 
@@ -197,7 +224,7 @@ internal sealed class DischargeRun
     {
         vector.HeadsOf(y).CopyTo(line.Head);
         vector.TailsOf(y).CopyTo(line.Tail);
-        return trace.Close(time, y, reason, events, steps);
+        return trace.Close(time, y, reason, events, steps) with { Filled = filled };
     }
 
     // Near its end the flow falls in a straight line, since the pressure that is left falls with the square of the time that is left.

@@ -45,6 +45,18 @@ internal sealed class DischargeTrace
     /// <summary>Greatest flow out of the bottles so far, kg/s.</summary>
     public double PeakFlow { get; private set; }
 
+    /// <summary>When the masses asked for were out, s; NaN where they are not yet.</summary>
+    public ReadOnlySpan<double> Thresholds => thresholds;
+
+    /// <summary>Goes on from what was written down of another discharge until its line was filled.</summary>
+    /// <param name="filled">That moment.</param>
+    public void GoOn(FilledLine filled)
+    {
+        PeakFlow = filled.PeakFlow;
+        filled.Thresholds.CopyTo(thresholds, 0);
+        while (next < thresholds.Length && !double.IsNaN(thresholds[next])) next++;
+    }
+
     /// <summary>The dip tube has uncovered.</summary>
     /// <param name="time">Now, s.</param>
     /// <param name="isBlind">True where it never was covered.</param>

@@ -12,6 +12,10 @@ internal readonly struct FreeConvection(GasTransport transport, double gravity, 
 {
     const double Nusselt = 0.13;
 
+    /// <summary>The same with another factor.</summary>
+    /// <param name="other">Multiplies the coefficient.</param>
+    public FreeConvection Times(double other) => new(transport, gravity, liquidTemperature, other);
+
     /// <summary>Conductance from the dry wall and from the liquid's surface, W/K.</summary>
     /// <param name="state">The gas.</param>
     /// <param name="point">Its state.</param>

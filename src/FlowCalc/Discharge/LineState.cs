@@ -28,6 +28,20 @@ internal sealed class LineState(int count)
     /// <summary>Pressure times volume of the air shut in ahead of the front, Pa·m³; 0 where it can leave.</summary>
     public double[] ShutAir { get; } = new double[count];
 
+    /// <summary>Takes over another's positions.</summary>
+    /// <param name="other">A state of the same line.</param>
+    public void CopyFrom(LineState other)
+    {
+        other.Head.CopyTo(Head, 0);
+        other.Tail.CopyTo(Tail, 0);
+        other.IsReached.CopyTo(IsReached, 0);
+        other.IsFull.CopyTo(IsFull, 0);
+        other.IsSwept.CopyTo(IsSwept, 0);
+        other.IsGas.CopyTo(IsGas, 0);
+        other.IsHeld.CopyTo(IsHeld, 0);
+        other.ShutAir.CopyTo(ShutAir, 0);
+    }
+
     /// <summary>Whether liquid is in the run, or is about to enter.</summary>
     /// <param name="run">The run.</param>
     public bool HasLiquid(int run) => IsReached[run] && !IsGas[run];

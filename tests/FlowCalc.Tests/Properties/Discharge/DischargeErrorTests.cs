@@ -26,6 +26,25 @@ public class DischargeErrorTests
             }
         }, iter: 40);
 
+    // What the wall's heat does while the line fills is all that the short way leaves out.
+    [Fact]
+    public void Going_on_from_the_filled_line_is_as_good_as_starting_anew() =>
+        Gen.Int[0, int.MaxValue - 1].Sample(seed =>
+        {
+            var problem = Problem(seed);
+            var filled = DischargeRun.Of(problem, CancellationToken.None).Filled;
+            Assert.NotNull(filled);
+            foreach (var factor in (ReadOnlySpan<double>)[1, 1.5])
+            {
+                var other = problem with { Film = 0.05, Cushion = problem.Cushion with { Film = problem.Cushion.Film!.Value.Times(factor) } };
+                var (whole, rest) = (DischargeRun.Of(other, CancellationToken.None), DischargeRun.From(other, filled, CancellationToken.None));
+
+                Assert.Equal(whole.Thresholds[0], rest.Thresholds[0], tolerance: 3e-4 * whole.Thresholds[0]);
+                for (var i = 0; i < whole.Delivered.Length; i++)
+                    Assert.Equal(whole.Delivered[i], rest.Delivered[i], tolerance: 3e-4 * 2.6);
+            }
+        }, iter: 40);
+
     [Fact]
     public void While_all_nozzles_are_fed_each_instant_is_the_steady_flow_of_its_pressure() =>
         Gen.Int[0, int.MaxValue - 1].Sample(seed =>
