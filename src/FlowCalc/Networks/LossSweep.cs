@@ -50,16 +50,23 @@ internal static class LossSweep
         var bends = state.Network.Bends;
         var perViscosity = 1 / viscosity;
         var scale = viscosity * viscosity / density;
+        var memory = state.LastBends;
         for (var i = 0; i < bends.Count; i += Vector<double>.Count)
         {
             var flow = Gather(state, bends.Run, i);
             var reynoldsPerFlow = new Vector<double>(bends.ReynoldsPerFlow, i) * perViscosity;
-            var root = new Vector<double>(state.BendRoot, i);
-            BendKernel.Step(bends, i, Vector.Abs(flow) * reynoldsPerFlow, ref root, out var group, out var slope);
-            root.CopyTo(state.BendRoot, i);
+            var reynolds = Vector.Abs(flow) * reynoldsPerFlow;
+            if (!memory.TryRecall(i, reynolds, out var group, out var slope))
+            {
+                var root = new Vector<double>(state.BendRoot, i);
+                BendKernel.Step(bends, i, reynolds, ref root, out group, out slope);
+                root.CopyTo(state.BendRoot, i);
+                if (memory.IsAllowed) memory.Keep(i, reynolds, group, slope);
+            }
             var weight = new Vector<double>(bends.Weight, i) * scale;
             Scatter(state, bends.Run, i, bends.Count, flow, weight * group, weight * reynoldsPerFlow * slope);
         }
+        memory.Steps++;
     }
 
     static void Throats(SteadyState state, double viscosity, double density)

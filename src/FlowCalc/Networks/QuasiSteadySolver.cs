@@ -9,6 +9,9 @@ internal static class QuasiSteadySolver
 {
     const int MostSteps = 12;
 
+    // Below, the error of bends that are recalled rather than worked out would show.
+    const double CoarseEnough = 1e-3;
+
     /// <summary>Solves for one pressure of the reservoir; flows balance to rounding at every point.</summary>
     /// <param name="state">Network, start and answer.</param>
     /// <param name="path">The liquid.</param>
@@ -22,6 +25,7 @@ internal static class QuasiSteadySolver
         var reservoir = path.Potential(reservoirPressure);
         if (IsAnyClosed(state)) return Whole(state, path, reservoirPressure, cancellationToken);
         if (!state.IsWarm) SteadySolver.Restart(state, path, reservoir);
+        state.LastBends.IsAllowed = settled >= CoarseEnough;
         for (var step = 0; step < MostSteps; step++)
         {
             LossSweep.Fill(state, path.Viscosity, path.ReferenceDensity);
@@ -39,6 +43,7 @@ internal static class QuasiSteadySolver
 
     static string? Whole(SteadyState state, LiquidPath path, double reservoirPressure, CancellationToken cancellationToken)
     {
+        state.LastBends.IsAllowed = false;
         var report = SteadySolver.Solve(state, path, reservoirPressure, cancellationToken);
         return report.Converged ? null : report.Failure;
     }

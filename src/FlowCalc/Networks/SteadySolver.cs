@@ -96,6 +96,7 @@ internal static class SteadySolver
         ColdStart.Fill(state, path.ReferenceDensity, reservoir, path.AmbientPotential);
         Array.Fill(state.Root, FrictionKernel.StartRoot);
         Array.Fill(state.BendRoot, FrictionKernel.StartRoot);
+        state.LastBends.Steps = 0;
         Array.Fill(state.ThroatRoot, FrictionKernel.StartRoot);
         Array.Fill(state.Sums, SubtreeSum.Empty);
     }

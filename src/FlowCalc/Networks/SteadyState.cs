@@ -14,6 +14,7 @@ internal sealed class SteadyState
         Root = Filled(padded);
         ThroatRoot = Filled(network.Throats.ReynoldsPerFlow.Length);
         BendRoot = Filled(network.Bends.ReynoldsPerFlow.Length);
+        LastBends = new BendMemory(network.Bends.ReynoldsPerFlow.Length);
         Loss = new double[padded];
         Slope = new double[padded];
         Cross = new double[network.Count];
@@ -43,6 +44,9 @@ internal sealed class SteadyState
     internal double[] ThroatRoot { get; }
 
     internal double[] BendRoot { get; }
+
+    /// <summary>What the bends lost when they were last worked out.</summary>
+    internal BendMemory LastBends { get; }
 
     /// <summary>Loss of each run at the present flows, Pa of potential.</summary>
     internal double[] Loss { get; }
