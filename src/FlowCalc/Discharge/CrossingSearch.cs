@@ -65,18 +65,29 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
         foreach (var crossing in crossings)
         {
             var left = -Past(crossing, time, y);
-            var speed = crossing.Kind switch
-            {
-                CrossingKind.LiquidAtEnd => rates[vector.Heads + crossing.Run],
-                CrossingKind.GasAtEnd => rates[vector.Tails + crossing.Run] - rates[vector.Heads + crossing.Run],
-                CrossingKind.ValveOpen => 1,
-                _ => 0,
-            };
+            var speed = crossing.Kind == CrossingKind.ValveOpen ? 1 : Speed(crossing, rates);
             if (speed > 0 && left > 0) first = Math.Min(first, 1.05 * left / speed);
         }
         var expansion = rates[StateVector.GasVolume] / y[StateVector.GasVolume] - rates[StateVector.GasMass] / y[StateVector.GasMass];
         if (expansion > 0) first = Math.Min(first, LargestExpansion / expansion);
         return double.IsFinite(first) ? first : StepAtRest;
+    }
+
+    /// <summary>How far fronts and bottle can go on in a straight line before the first of the crossings comes.</summary>
+    /// <param name="crossings">What may come.</param>
+    /// <param name="time">Now, s.</param>
+    /// <param name="y">State.</param>
+    /// <param name="rates">Its rates.</param>
+    /// <param name="most">Asked for, s at these rates.</param>
+    /// <returns>Time at these rates, s; at most what was asked for.</returns>
+    public double Reach(List<Crossing> crossings, double time, ReadOnlySpan<double> y, ReadOnlySpan<double> rates, double most)
+    {
+        foreach (var crossing in crossings)
+        {
+            var speed = crossing.Kind == CrossingKind.Uncovered ? rates[StateVector.GasVolume] / problem.BottleVolume : Speed(crossing, rates);
+            if (speed > 0) most = Math.Min(most, Math.Max(-Past(crossing, time, y), 0) / speed);
+        }
+        return most;
     }
 
     /// <summary>Part of the step after which the first of the crossings comes; 1 where none does.</summary>
@@ -90,11 +101,20 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
         foreach (var crossing in crossings)
         {
             // A step ends where the valve is open.
-            if (crossing.Kind != CrossingKind.ValveOpen && Past(crossing, time + step, stepper.End) > 0)
-                first = Math.Min(first, Brent.FindRoot(part => Past(crossing, stepper, part), 0, 1, 1e-13, 100));
+            if (crossing.Kind == CrossingKind.ValveOpen || !(Past(crossing, time + step, stepper.End) > 0)) continue;
+            // What has come before the step, such as gas in a run whose front was sucked back by the error of a step, ends it where it starts.
+            if (Past(crossing, stepper, 0) >= 0) return 0;
+            first = Math.Min(first, Brent.FindRoot(part => Past(crossing, stepper, part), 0, 1, 1e-13, 100));
         }
         return first;
     }
+
+    double Speed(Crossing crossing, ReadOnlySpan<double> rates) => crossing.Kind switch
+    {
+        CrossingKind.LiquidAtEnd => rates[vector.Heads + crossing.Run],
+        CrossingKind.GasAtEnd => rates[vector.Tails + crossing.Run] - rates[vector.Heads + crossing.Run],
+        _ => 0,
+    };
 
     double Past(Crossing crossing, DormandPrince stepper, double part) => crossing.Kind switch
     {

@@ -235,9 +235,11 @@ internal sealed class DischargeRun
         var lately = (y[StateVector.GasVolume] - stepper.At(StateVector.GasVolume, Late)) / ((1 - Late) * stepper.Size);
         var left = 0.5 * (1 - Late) * stepper.Size * now / (lately - now);
         if (!(left > 0 && left < time)) return;
-        time += left;
         var start = stepper.StartRates;
-        for (var i = 0; i < y.Length; i++) y[i] += 0.5 * left * start[i];
+        // The flow falls to nothing over the time left, so that half as much moves as at the present flow; but no front beyond its run's end, and no more than is left in the bottle.
+        var moved = search.Reach(crossings, time, y, start, 0.5 * left);
+        time += left * (1 - Math.Sqrt(1 - moved / (0.5 * left)));
+        for (var i = 0; i < y.Length; i++) y[i] += moved * start[i];
         trace.Stop(time, y);
     }
 

@@ -98,14 +98,15 @@ internal sealed class LineEvents
     void Sweep(int run)
     {
         line.IsSwept[run] = true;
-        var isEmpty = !line.IsReached[run] || (line.Head[run] == 0 && !line.IsFull[run]);
+        var isEmpty = !line.IsReached[run] || (line.Head[run] <= 0 && !line.IsFull[run]);
         if (isEmpty || problem.Volume[run] == 0) waiting.Push((run, true, true));
     }
 
     void BreakThrough(int run, double time)
     {
         line.IsReached[run] = line.IsGas[run] = true;
-        line.Tail[run] = line.Head[run];
+        // A front that the error of a step has left before the run's start keeps what it owes, so that the books balance.
+        line.Tail[run] = Math.Max(line.Head[run], 0);
         if (geometry.NozzleOf[run] is >= 0 and var nozzle)
         {
             LiquidEnd[nozzle] = time;
