@@ -104,7 +104,8 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
             if (crossing.Kind == CrossingKind.ValveOpen || !(Past(crossing, time + step, stepper.End) > 0)) continue;
             // What has come before the step, such as gas in a run whose front was sucked back by the error of a step, ends it where it starts.
             if (Past(crossing, stepper, 0) >= 0) return 0;
-            first = Math.Min(first, Brent.FindRoot(part => Past(crossing, stepper, part), 0, 1, 1e-13, 100));
+            // The polynomial may miss by rounding what the step's end has just passed: then that is where it comes.
+            if (Brent.TryFindRoot(part => Past(crossing, stepper, part), 0, 1, 1e-13, 100, out var root)) first = Math.Min(first, root);
         }
         return first;
     }

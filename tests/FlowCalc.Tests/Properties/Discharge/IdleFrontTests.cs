@@ -12,7 +12,7 @@ public class IdleFrontTests
         """
         { "format": 1, "agent": "water",
           "supply": {"bottle": {"volume": "1 L", "fill": "0.5 kg", "chargePressure": "7 bar"}},
-          "cases": {"temperatures": ["20 °C"], "attitudes": [{"name": "upright", "gravity": [0, 0, -1]}]},
+          "cases": {"temperatures": ["60 °C"], "attitudes": [{"name": "upright", "gravity": [0, 0, -1]}]},
           "points": [
             {"id": "p0", "kind": "supply"}, {"id": "p1", "kind": "tee", "fedThrough": "run"}, {"id": "p2", "kind": "tee", "fedThrough": "branch"},
             {"id": "p3", "kind": "nozzle", "orifice": {"diameter": "5 mm", "dischargeCoefficient": 0.8}}, {"id": "p4", "kind": "tee", "fedThrough": "run"}, {"id": "p5", "kind": "nozzle", "orifice": {"diameter": "4 mm", "dischargeCoefficient": 0.8}},
