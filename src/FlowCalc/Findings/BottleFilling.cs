@@ -7,6 +7,12 @@ namespace FlowCalc.Findings;
 /// <summary>A bottle whose liquid leaves its gas little or no room at the temperature asked for.</summary>
 static class BottleFilling
 {
+    /// <summary>What follows from little room.</summary>
+    public const string Little = "warmed further it has no room to expand and the pressure rises steeply";
+
+    /// <summary>How full a bottle is, and how full it may be.</summary>
+    public static string Fills(double part, double step) => $"the liquid fills {Wording.Percent(part, step)} of the bottle, limit {Wording.Percent(step)}";
+
     public static void Find(FlowCase flowCase, FindingList findings)
     {
         if (flowCase.Layout.Supply is not BottleSupply { Bottle: var bottle }) return;
@@ -17,8 +23,7 @@ static class BottleFilling
         if (severity == Severity.Pass) return;
 
         findings.Add(new Finding(FindingCodes.BottleLiquidFull, severity, [flowCase.PointId(flowCase.SupplyPoint)],
-            $"At {Wording.Of(temperature, QuantityKind.Temperature, flowCase.Units)} the liquid fills {Wording.Percent(part, step)} of the bottle, limit {Wording.Percent(step)}: "
-            + "warmed further it has no room to expand and the pressure rises steeply.",
+            $"At {Wording.Of(temperature, QuantityKind.Temperature, flowCase.Units)} {Fills(part, step)}: {Little}.",
             new Measure(part, null), new Measure(step, null), limit.Source, null), -1);
     }
 }

@@ -55,14 +55,13 @@ public static class FlowFindings
 
     static void Ranges(FlowCase flowCase, Trials trials, FindingList findings)
     {
-        const string Statement = "the nozzle's statement";
         if (NozzlePressures.BelowRange(flowCase) is { } below)
         {
             var worst = below.MaxBy(hit => hit.Badness).Item;
-            findings.Add(FindingCodes.NozzleBelowRange, Statement, QuantityKind.Pressure, "nozzle", below,
+            findings.Add(FindingCodes.NozzleBelowRange, NozzlePressures.Statement, QuantityKind.Pressure, "nozzle", below,
                 hit => NozzlePressures.Sentence(flowCase, hit), hit => hit.Item == worst ? PressureCure.Of(flowCase, trials, NozzleAt(flowCase, worst), hit) : null);
         }
-        findings.Add(FindingCodes.NozzleAboveRange, Statement, QuantityKind.Pressure, "nozzle", NozzlePressures.AboveRange(flowCase), hit => NozzlePressures.Sentence(flowCase, hit));
+        findings.Add(FindingCodes.NozzleAboveRange, NozzlePressures.Statement, QuantityKind.Pressure, "nozzle", NozzlePressures.AboveRange(flowCase), hit => NozzlePressures.Sentence(flowCase, hit));
     }
 
     static void Velocities(FlowCase flowCase, Trials trials, FindingList findings)

@@ -6,6 +6,9 @@ namespace FlowCalc.Findings;
 /// <summary>Nozzles outside their own range of pressures, and pressures that differ much from nozzle to nozzle.</summary>
 static class NozzlePressures
 {
+    /// <summary>Whose limit a range is.</summary>
+    public const string Statement = "the nozzle's statement";
+
     // Of the reservoir's gauge pressure: below this a difference of two pressures is mostly rounding.
     const double LeastPart = 1e-9;
 
@@ -55,13 +58,22 @@ static class NozzlePressures
         foreach (var flow in flowCase.Flow.Nozzles)
         {
             flowCase.Pass(flow.Point);
-            if (flowCase.Layout.Points[flow.Point] is not Nozzle { PressureRange: { } range } nozzle) continue;
-            var pressure = flow.Pressure.Pascals;
-            var bound = below ? range.Least.Pascals : range.Most.Pascals;
-            var excess = below ? bound - pressure : pressure - bound;
-            if (excess > 1e-9 * bound)
-                (hits ??= []).Add(new Hit(flow.Point, nozzle.Id, Severity.Warn, excess, pressure - flowCase.Ambient, bound - flowCase.Ambient));
+            if (Outside(flowCase, flow.Point, flow.Pressure.Pascals, below) is { } hit) (hits ??= []).Add(hit);
         }
         return hits;
+    }
+
+    /// <summary>A nozzle outside its own range by more than rounding.</summary>
+    /// <param name="judged">The layout.</param>
+    /// <param name="point">Index of the nozzle's point.</param>
+    /// <param name="pressure">Absolute pressure at it, Pa.</param>
+    /// <param name="below">True to look below the range, false above.</param>
+    /// <returns>Null where it keeps that end of its range or has none.</returns>
+    public static Hit? Outside(JudgedLayout judged, int point, double pressure, bool below)
+    {
+        if (judged.Layout.Points[point] is not Nozzle { PressureRange: { } range } nozzle) return null;
+        var bound = below ? range.Least.Pascals : range.Most.Pascals;
+        var excess = below ? bound - pressure : pressure - bound;
+        return excess > 1e-9 * bound ? new Hit(point, nozzle.Id, Severity.Warn, excess, pressure - judged.Ambient, bound - judged.Ambient) : null;
     }
 }

@@ -73,14 +73,29 @@ static class NozzleShares
             var instead = Deviation(nozzle) is null ? "" : $" where {Wording.Share(nozzle.WantedShare)} of the flow is wanted";
             return $"{id} gets nothing{instead}: with the rise to it no more than {Wording.Gauge(nozzle.Pressure.Pascals, flowCase)} is left there, so that it would draw air";
         }
-        if (Deviation(nozzle) is null)
-            return $"{id} gets {Wording.Share(nozzle.Share)} of the flow where none is wanted, limit {Wording.Percent(hit.Bound)} of the whole";
-
-        var wanted = $"{id} gets {Wording.Share(nozzle.Share)} of the flow where {Wording.Share(nozzle.WantedShare)} is wanted";
-        var off = Math.Abs(hit.Measured);
-        var step = Math.Abs(hit.Bound);
-        return $"{wanted}: {Wording.Percent(off, step)} too {(hit.Measured < 0 ? "little" : "much")}, limit {Wording.Percent(step)}";
+        return Deviation(nozzle) is null ? Unwanted(id, nozzle.Share, "the flow", hit) : Off(id, nozzle.Share, nozzle.WantedShare, "the flow", hit);
     }
+
+    /// <summary>What is so of a nozzle or a zone whose share is off.</summary>
+    /// <param name="who">The nozzle or zone.</param>
+    /// <param name="share">Its share.</param>
+    /// <param name="wanted">Its wanted share.</param>
+    /// <param name="whole">What the share is of.</param>
+    /// <param name="hit">The deviation, and the step that it is beyond.</param>
+    public static string Off(string who, double share, double wanted, string whole, Hit hit)
+    {
+        var (off, step) = (Math.Abs(hit.Measured), Math.Abs(hit.Bound));
+        return $"{who} gets {Wording.Share(share)} of {whole} where {Wording.Share(wanted)} is wanted: "
+            + $"{Wording.Percent(off, step)} too {(hit.Measured < 0 ? "little" : "much")}, limit {Wording.Percent(step)}";
+    }
+
+    /// <summary>What is so of a nozzle that gets a share where none is wanted.</summary>
+    /// <param name="who">The nozzle.</param>
+    /// <param name="share">Its share.</param>
+    /// <param name="whole">What the share is of.</param>
+    /// <param name="hit">The step that it is beyond.</param>
+    public static string Unwanted(string who, double share, string whole, Hit hit) =>
+        $"{who} gets {Wording.Share(share)} of {whole} where none is wanted, limit {Wording.Percent(hit.Bound)} of the whole";
 
     static void Add(ref List<Hit>? hits, FlowCase flowCase, NozzleFlow nozzle, Severity severity, double measured, double bound) =>
         (hits ??= []).Add(new Hit(nozzle.Point, flowCase.PointId(nozzle.Point), severity, Math.Abs(measured), measured, bound));

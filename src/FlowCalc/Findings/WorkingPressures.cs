@@ -14,11 +14,14 @@ static class WorkingPressures
         if (flowCase.Flow.Supply is not { } supply) return;
         var reservoir = supply.ReservoirPressure.Pascals;
         var bottle = (flowCase.Layout.Supply as BottleSupply)?.Bottle;
-        if (bottle?.WorkingPressure is { } marked && reservoir > marked.Pascals * (1 + 1e-9))
+        if (bottle?.WorkingPressure is { } marked && IsOver(reservoir, marked.Pascals))
             AddBottle(flowCase, findings, reservoir, marked.Pascals);
 
         OfTubes(flowCase, findings, reservoir, flowCase.Layout.Temperature.Kelvins);
     }
+
+    /// <summary>Whether a pressure is above a mark by more than rounding; both absolute, Pa.</summary>
+    public static bool IsOver(double pressure, double mark) => pressure > mark * (1 + 1e-9);
 
     /// <summary>Holds the tubes against a pressure in the reservoir.</summary>
     /// <param name="judged">The layout, as drawn: upright.</param>
@@ -62,8 +65,8 @@ static class WorkingPressures
             if (run.Tube.WorkingPressure is not { } marked) continue;
             var head = -weight * Lowest(judged.Layout, run, heights);
             var (pressure, worst, mark) = (held + head, reservoir + head, marked.Pascals);
-            if (pressure > mark * (1 + 1e-9)) (over ??= []).Add(Exceeded(judged, index, Severity.Fail, pressure, mark));
-            else if (worst > mark * (1 + 1e-9)) (unregulated ??= []).Add(Exceeded(judged, index, Severity.Warn, worst, mark));
+            if (IsOver(pressure, mark)) (over ??= []).Add(Exceeded(judged, index, Severity.Fail, pressure, mark));
+            else if (IsOver(worst, mark)) (unregulated ??= []).Add(Exceeded(judged, index, Severity.Warn, worst, mark));
         }
         Sort(over);
         Sort(unregulated);

@@ -22,7 +22,6 @@ static class ZoneShares
     public static string Sentence(FlowCase flowCase, Hit hit)
     {
         var zone = flowCase.Flow.Zones[hit.Item];
-        return $"The zone {Wording.Id(hit.Id)} gets {Wording.Share(zone.Share)} of the flow where {Wording.Share(zone.WantedShare)} is wanted: "
-            + $"{Wording.Percent(-hit.Measured, -hit.Bound)} too little, limit {Wording.Percent(-hit.Bound)}";
+        return NozzleShares.Off($"The zone {Wording.Id(hit.Id)}", zone.Share, zone.WantedShare, "the flow", hit);
     }
 }

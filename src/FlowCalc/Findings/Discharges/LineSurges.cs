@@ -15,7 +15,7 @@ static class LineSurges
                 judged.Pass(nozzle.Point);
                 var run = judged.FeedRun[nozzle.Point];
                 if (judged.Layout.Runs[run].Tube.WorkingPressure?.Pascals is not { } mark || Bound(nozzle) is not { } bound) continue;
-                if (bound > mark * (1 + 1e-9)) hits.Add(at, new Hit(run, judged.RunId(run), Severity.Note, bound - mark, bound - judged.Ambient, mark - judged.Ambient));
+                if (WorkingPressures.IsOver(bound, mark)) hits.Add(at, new Hit(run, judged.RunId(run), Severity.Note, bound - mark, bound - judged.Ambient, mark - judged.Ambient));
             }
         hits.AddTo(findings, FindingCodes.LineSurge, $"{WorkingPressures.Mark}; the bound: N. Joukowsky (1898), from memory", QuantityKind.Pressure, "run",
             (one, hit) => Sentence(judged, one, hit));

@@ -23,8 +23,8 @@ static class LiquidParts
 
     static string Sentence(DischargeCase one, Hit hit)
     {
-        var fills = $"the liquid fills {Wording.Percent(hit.Measured, hit.Bound)} of the bottle, limit {Wording.Percent(hit.Bound)}";
-        if (one.Failure?.Kind != DischargeFailureKind.LiquidFull) return $"{fills}: warmed further it has no room to expand and the pressure rises steeply";
+        var fills = BottleFilling.Fills(hit.Measured, hit.Bound);
+        if (one.Failure?.Kind != DischargeFailureKind.LiquidFull) return $"{fills}: {BottleFilling.Little}";
         return hit.Measured < 1
             ? "there is no answer: the liquid fills the whole bottle when it is charged, and no cushion is left to drive it"
             : $"{fills}: no cushion is left to drive it, its pressure is not known, and the bottle may burst";

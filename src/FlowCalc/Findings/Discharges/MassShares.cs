@@ -5,6 +5,8 @@ namespace FlowCalc.Findings.Discharges;
 /// <summary>Nozzles and zones that get too little or too much of what is delivered over the whole discharge.</summary>
 static class MassShares
 {
+    const string Whole = "the agent delivered";
+
     public static void Find(JudgedDischarge judged, FindingList findings)
     {
         var (starved, overfed, zone) = (judged.Limit(FindingCodes.StarvedNozzle), judged.Limit(FindingCodes.OverfedNozzle), judged.Limit(FindingCodes.StarvedZone));
@@ -46,17 +48,12 @@ static class MassShares
         var id = Wording.Id(hit.Id);
         if (GetsNothing(nozzle))
             return $"{id} never gets liquid{(NozzleShares.Telling(nozzle.Deviation) is null ? "" : $", where {Wording.Share(nozzle.WantedShare)} of the agent is wanted")}";
-        if (NozzleShares.Telling(nozzle.Deviation) is null)
-            return $"{id} gets {Wording.Share(nozzle.Share)} of the agent delivered where none is wanted, limit {Wording.Percent(hit.Bound)} of the whole";
-        var (off, step) = (Math.Abs(hit.Measured), Math.Abs(hit.Bound));
-        return $"{id} gets {Wording.Share(nozzle.Share)} of the agent delivered where {Wording.Share(nozzle.WantedShare)} is wanted: "
-            + $"{Wording.Percent(off, step)} too {(hit.Measured < 0 ? "little" : "much")}, limit {Wording.Percent(step)}";
+        return NozzleShares.Telling(nozzle.Deviation) is null ? NozzleShares.Unwanted(id, nozzle.Share, Whole, hit) : NozzleShares.Off(id, nozzle.Share, nozzle.WantedShare, Whole, hit);
     }
 
     static string OfZone(DischargeCase one, Hit hit)
     {
         var zone = one.Zones[hit.Item];
-        return $"the zone {Wording.Id(hit.Id)} gets {Wording.Share(zone.Share)} of the agent delivered where {Wording.Share(zone.WantedShare)} is wanted: "
-            + $"{Wording.Percent(-hit.Measured, -hit.Bound)} too little, limit {Wording.Percent(-hit.Bound)}";
+        return NozzleShares.Off($"the zone {Wording.Id(hit.Id)}", zone.Share, zone.WantedShare, Whole, hit);
     }
 }

@@ -16,7 +16,7 @@ static class RestPressures
             judged.Pass(at);
             if (cases[at].StartPressure is not { } start) continue;
             if (highest < 0 || start > cases[highest].StartPressure!.Value) highest = at;
-            if (marked is { } mark && start.Pascals > mark * (1 + 1e-9))
+            if (marked is { } mark && WorkingPressures.IsOver(start.Pascals, mark))
                 hits.Add(at, new Hit(-1, judged.SupplyId, Severity.Fail, start.Pascals, start.Pascals - judged.Ambient, mark - judged.Ambient));
         }
         hits.AddTo(findings, FindingCodes.HotOverpressure, WorkingPressures.Mark, QuantityKind.Pressure, _ => [judged.SupplyId],
