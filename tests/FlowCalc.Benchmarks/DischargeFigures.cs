@@ -15,7 +15,7 @@ internal static class DischargeFigures
         {
             var layout = Layout(nozzles);
             var bottle = ((BottleSupply)layout.Supply).Bottle;
-            var line = SolvedLine.Of(layout, bottle);
+            var line = CompiledLine.Of(layout, bottle);
             var upright = CaseList.Upright;
             QuickFigures.Line($"discharge-liquid-{nozzles}", QuickFigures.Time(() =>
             {

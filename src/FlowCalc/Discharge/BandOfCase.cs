@@ -27,7 +27,7 @@ internal static class BandOfCase
         DischargeCourse[] all = [course, quick, slow];
         return new(
             Times(all, usual), required < 0 ? null : Times(all, required),
-            [.. order.Select(nozzle => new ShareBand(all.Min(one => Share(one, nozzle)), all.Max(one => Share(one, nozzle))))], [.. from]);
+            [.. order.Select(nozzle => new ShareBand(all.Min(one => one.Share(nozzle)), all.Max(one => one.Share(nozzle))))], [.. from]);
     }
 
     // A time that is never reached is later than any.
@@ -40,13 +40,6 @@ internal static class BandOfCase
             (low, high) = (Math.Min(low, time), Math.Max(high, time));
         }
         return new(At(low), At(high));
-    }
-
-    static double Share(DischargeCourse course, int nozzle)
-    {
-        double total = 0;
-        foreach (var mass in course.Delivered) total += mass;
-        return total > 0 ? course.Delivered[nozzle] / total : 0;
     }
 
     static Duration? At(double seconds) => double.IsFinite(seconds) ? Duration.FromSeconds(seconds) : null;

@@ -7,13 +7,15 @@ using UnitsNet;
 namespace FlowCalc.Discharge;
 
 /// <summary>Follows a case and writes its numbers with units, in the document's order.</summary>
-internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, Requirement? requirement, CancellationToken cancellation)
+internal sealed class CaseAnswer(Layout layout, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation)
 {
     // The band is a matter of per cents.
     const double ToleranceOfBand = 1e-4;
 
     readonly double[] wanted = WantedShares.Of(layout);
     readonly int[] order = NozzleOrder(line);
+
+    readonly (double[] Masses, int Usual, int Required) asked = Asked(bottle, requirement);
 
     /// <summary>One case.</summary>
     /// <param name="temperature">Temperature of bottle and contents.</param>
@@ -33,16 +35,15 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, 
         if (conditions.Failure is not null) return answer;
 
         var choice = new ModelChoice(1, layout.Film);
-        var (thresholds, usual, required) = Thresholds();
-        var problem = CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, choice, thresholds);
+        var problem = CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, choice, asked.Masses);
         var course = DischargeRun.Of(problem, cancellation);
         if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
-        var band = BandOfCase.Of(course, change => Follow(problem, change, course), choice, bottle.CushionHeat, order, usual, required);
+        var band = BandOfCase.Of(course, change => Follow(problem, change, course), choice, bottle.CushionHeat, order, asked.Usual, asked.Required);
         var nozzles = Nozzles(problem, course);
         return answer with
         {
-            Time95 = At(course.Thresholds[usual]),
-            RequiredTime = required < 0 ? null : At(course.Thresholds[required]),
+            Time95 = At(course.Thresholds[asked.Usual]),
+            RequiredTime = asked.Required < 0 ? null : At(course.Thresholds[asked.Required]),
             LiquidEnd = At(course.LiquidEnd),
             End = Duration.FromSeconds(course.End),
             Reason = course.Reason,
@@ -77,15 +78,13 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, 
 
     ImmutableArray<NozzleDischarge> Nozzles(DischargeProblem problem, DischargeCourse course)
     {
-        double total = 0;
-        foreach (var mass in course.Delivered) total += mass;
         var nozzles = ImmutableArray.CreateBuilder<NozzleDischarge>(order.Length);
         foreach (var i in order)
         {
             var run = problem.Network.Nozzles[i];
             var (least, greatest, peak) = NozzleCourse.Extremes(course, i);
             nozzles.Add(new(
-                line.Compiled.Points[run], At(course.Arrival[i]), Mass.FromKilograms(course.Delivered[i]), total > 0 ? course.Delivered[i] / total : 0,
+                line.Compiled.Points[run], At(course.Arrival[i]), Mass.FromKilograms(course.Delivered[i]), course.Share(i),
                 wanted[line.Compiled.Points[run]], At(NozzleCourse.TimeOf(course, i, LayoutDischarge.UsualPart)), At(course.NozzleLiquidEnd[i]),
                 MassFlow.FromKilogramsPerSecond(peak), PressureOf(least), PressureOf(greatest),
                 double.IsNaN(course.Arrival[i]) ? null : LineSurge.Of(layout.Runs[line.Compiled.Runs[run]].Tube, problem.Liquid.ReferenceDensity, course.VelocityChange[i])));
@@ -100,18 +99,19 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, SolvedLine line, 
         return ZoneShare.Of(layout, shares, wanted);
     }
 
-    (double[] Masses, int Usual, int Required) Thresholds()
+    // Masses whose times are asked, kg, rising; which of them is the usual part, and which the requirement's, -1 for none.
+    static (double[] Masses, int Usual, int Required) Asked(Bottle bottle, Requirement? requirement)
     {
         var contents = bottle.Fill.Kilograms * bottle.Count;
         var usual = LayoutDischarge.UsualPart * contents;
         if (requirement is null) return ([usual], 0, -1);
-        var asked = requirement.Part * (requirement.OfContents ? contents : requirement.Quantity!.Value.Kilograms);
-        if (asked == usual) return ([usual], 0, 0);
-        return asked < usual ? ([asked, usual], 1, 0) : ([usual, asked], 0, 1);
+        var required = requirement.Part * (requirement.OfContents ? contents : requirement.Quantity!.Value.Kilograms);
+        if (required == usual) return ([usual], 0, 0);
+        return required < usual ? ([required, usual], 1, 0) : ([usual, required], 0, 1);
     }
 
     // A document's order of nozzles is that of its points.
-    static int[] NozzleOrder(SolvedLine line)
+    static int[] NozzleOrder(CompiledLine line)
     {
         var nozzles = line.Compiled.Network.Nozzles;
         var points = Array.ConvertAll(nozzles, run => line.Compiled.Points[run]);

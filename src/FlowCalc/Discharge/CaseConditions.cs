@@ -1,5 +1,6 @@
 using FlowCalc.Agents;
 using FlowCalc.Bottles;
+using FlowCalc.Flows;
 using FlowCalc.Layouts;
 
 namespace FlowCalc.Discharge;
@@ -37,11 +38,7 @@ internal readonly record struct CaseConditions(
         if (double.IsNaN(gasDensity))
             return known.Failed(DischargeFailureKind.OutsideData, "The cushion has no state within the data of its gas.");
         known = known with { Pressure = pressure, CushionDensity = gasDensity };
-        if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
-            return known.Failed(DischargeFailureKind.NoPressure, "The pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
-        return pressure > layout.AmbientPressure.Pascals
-            ? known
-            : known.Failed(DischargeFailureKind.NoPressure, "The pressure in the bottle is not above the surroundings': nothing flows.");
+        return SupplyDrive.WhyNothingFlows(bottle, pressure, layout.AmbientPressure.Pascals) is { } why ? known.Failed(DischargeFailureKind.NoPressure, why) : known;
     }
 
     CaseConditions Failed(DischargeFailureKind kind, string message) => this with { Failure = new(kind, message) };

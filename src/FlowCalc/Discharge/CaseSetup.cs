@@ -21,7 +21,7 @@ internal static class CaseSetup
     /// <param name="choice">The uncertain choices of the model.</param>
     /// <param name="thresholds">Masses whose times are asked, kg, rising.</param>
     public static DischargeProblem Of(
-        Layout layout, SolvedLine line, BottlePlace place, Direction gravity, double temperature, in CaseConditions conditions, ModelChoice choice, double[] thresholds)
+        Layout layout, CompiledLine line, BottlePlace place, Direction gravity, double temperature, in CaseConditions conditions, ModelChoice choice, double[] thresholds)
     {
         var bottle = ((BottleSupply)layout.Supply).Bottle;
         var ambient = layout.AmbientPressure.Pascals;

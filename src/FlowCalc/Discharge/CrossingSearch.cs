@@ -35,20 +35,6 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
         if (isGasOut) crossings.Add(new(CrossingKind.Equalised, 0));
     }
 
-    /// <summary>How far a crossing has been passed; negative before it.</summary>
-    /// <param name="crossing">The crossing.</param>
-    /// <param name="time">Time, s.</param>
-    /// <param name="y">State.</param>
-    public double Past(Crossing crossing, double time, ReadOnlySpan<double> y) => crossing.Kind switch
-    {
-        CrossingKind.LiquidAtEnd => y[vector.Heads + crossing.Run] - 1,
-        CrossingKind.GasAtEnd => y[vector.Tails + crossing.Run] - y[vector.Heads + crossing.Run],
-        CrossingKind.Uncovered => (y[StateVector.GasVolume] - UncoveringVolume) / problem.BottleVolume,
-        CrossingKind.ValveOpen => time - problem.OpeningTime,
-        CrossingKind.Equalised => 1 - Pressure(y[StateVector.GasVolume], y[StateVector.GasTemperature], y[StateVector.GasMass]) / (problem.EndRatio * problem.Ambient),
-        _ => throw new ArgumentOutOfRangeException(nameof(crossing), crossing, "Not a crossing."),
-    };
-
     /// <summary>Whether a crossing has come, or is within rounding of it.</summary>
     public bool HasCome(Crossing crossing, double time, ReadOnlySpan<double> y) =>
         Past(crossing, time, y) >= (crossing.Kind == CrossingKind.ValveOpen ? 0 : -AtOnce);
@@ -103,9 +89,9 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
             // A step ends where the valve is open.
             if (crossing.Kind == CrossingKind.ValveOpen || !(Past(crossing, time + step, stepper.End) > 0)) continue;
             // What has come before the step, such as gas in a run whose front was sucked back by the error of a step, ends it where it starts.
-            if (Past(crossing, stepper, 0) >= 0) return 0;
+            if (Past(crossing, time, new StepAt(stepper, 0)) >= 0) return 0;
             // The polynomial may miss by rounding what the step's end has just passed: then that is where it comes.
-            if (Brent.TryFindRoot(part => Past(crossing, stepper, part), 0, 1, 1e-13, 100, out var root)) first = Math.Min(first, root);
+            if (Brent.TryFindRoot(part => Past(crossing, time + part * step, new StepAt(stepper, part)), 0, 1, 1e-13, 100, out var root)) first = Math.Min(first, root);
         }
         return first;
     }
@@ -117,15 +103,34 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
         _ => 0,
     };
 
-    double Past(Crossing crossing, DormandPrince stepper, double part) => crossing.Kind switch
+    double Past(Crossing crossing, double time, ReadOnlySpan<double> y) => Past(crossing, time, new StateAt(y));
+
+    // Negative before it.
+    double Past<TEntries>(Crossing crossing, double time, TEntries y) where TEntries : IEntries, allows ref struct => crossing.Kind switch
     {
-        CrossingKind.LiquidAtEnd => stepper.At(vector.Heads + crossing.Run, part) - 1,
-        CrossingKind.GasAtEnd => stepper.At(vector.Tails + crossing.Run, part) - stepper.At(vector.Heads + crossing.Run, part),
-        CrossingKind.Uncovered => (stepper.At(StateVector.GasVolume, part) - UncoveringVolume) / problem.BottleVolume,
-        CrossingKind.Equalised => 1 - Pressure(stepper.At(StateVector.GasVolume, part), stepper.At(StateVector.GasTemperature, part), stepper.At(StateVector.GasMass, part))
-            / (problem.EndRatio * problem.Ambient),
-        _ => throw new ArgumentOutOfRangeException(nameof(crossing), crossing, "Not found on the step's polynomial."),
+        CrossingKind.LiquidAtEnd => y[vector.Heads + crossing.Run] - 1,
+        CrossingKind.GasAtEnd => y[vector.Tails + crossing.Run] - y[vector.Heads + crossing.Run],
+        CrossingKind.Uncovered => (y[StateVector.GasVolume] - UncoveringVolume) / problem.BottleVolume,
+        CrossingKind.ValveOpen => time - problem.OpeningTime,
+        CrossingKind.Equalised => 1 - problem.Cushion.At(y[StateVector.GasTemperature], y[StateVector.GasMass] / y[StateVector.GasVolume]).Pressure / (problem.EndRatio * problem.Ambient),
+        _ => throw new ArgumentOutOfRangeException(nameof(crossing), crossing, "Not a crossing."),
     };
 
-    double Pressure(double volume, double temperature, double mass) => problem.Cushion.At(temperature, mass / volume).Pressure;
+    // Entries of a state, stored or on a step's polynomial, of which a crossing needs no more than three.
+    interface IEntries
+    {
+        double this[int entry] { get; }
+    }
+
+    readonly ref struct StateAt(ReadOnlySpan<double> y) : IEntries
+    {
+        readonly ReadOnlySpan<double> y = y;
+
+        public double this[int entry] => y[entry];
+    }
+
+    readonly struct StepAt(DormandPrince stepper, double part) : IEntries
+    {
+        public double this[int entry] => stepper.At(entry, part);
+    }
 }

@@ -30,7 +30,7 @@ internal sealed record DischargeCourse
     /// <summary>Pressure rise by which the front's stop at each nozzle is bounded, as a change of velocity, m/s.</summary>
     public double[] VelocityChange { get; init; } = [];
 
-    /// <summary>Greatest flow out of all nozzles, kg/s.</summary>
+    /// <summary>Greatest flow out of all nozzles, kg/s; 0 where no curves are asked.</summary>
     public double PeakNozzleFlow { get; init; }
 
     /// <summary>Greatest flow out of the bottles, kg/s.</summary>
@@ -68,4 +68,13 @@ internal sealed record DischargeCourse
 
     /// <summary>When the line was filled; null where it never was.</summary>
     public FilledLine? Filled { get; init; }
+
+    /// <summary>Part of all that left the nozzles that one of them gave, 0 to 1; 0 where nothing left.</summary>
+    /// <param name="nozzle">Which nozzle.</param>
+    public double Share(int nozzle)
+    {
+        double total = 0;
+        foreach (var mass in Delivered) total += mass;
+        return total > 0 ? Delivered[nozzle] / total : 0;
+    }
 }

@@ -110,7 +110,7 @@ internal sealed class DischargeRun
             if (outlet.Nozzle < 0) return;
         var copy = new LineState(problem.Network.Count);
         copy.CopyFrom(line);
-        filled = new(time, [.. y], copy, [.. events.Arrival], [.. trace.Thresholds], Math.Max(trace.PeakFlow, rates.LiquidFlow));
+        filled = new(time, [.. y], copy, [.. events.Arrival], [.. trace.Thresholds], trace.PeakFlow);
     }
 
     void Uncover(bool isBlind)

@@ -17,7 +17,6 @@ internal sealed class DischargeTrace
     double startPressure = double.NaN;
     double startVolume;
     double massDefect;
-    double peakNozzleFlow;
     double peakFullFlow;
     double peakDrive;
     double exponent = double.NaN;
@@ -78,7 +77,6 @@ internal sealed class DischargeTrace
         massDefect = Math.Max(massDefect, Math.Abs(charge - density * (problem.Count * BottleVolume(y[StateVector.GasVolume]) + LineVolume(y)) - Sum(delivered)) / charge);
         var flow = rate.Slice(StateVector.Delivered, delivered.Length).ToArray();
         var total = Sum(flow);
-        peakNozzleFlow = Math.Max(peakNozzleFlow, total);
         if (total > peakFullFlow && !rates.IsUncovered)
         {
             (peakFullFlow, peakDrive) = (total, pressure);
@@ -146,7 +144,7 @@ internal sealed class DischargeTrace
             NozzleLiquidEnd = events.LiquidEnd,
             Delivered = vector.DeliveredOf(y).ToArray(),
             VelocityChange = velocityChange,
-            PeakNozzleFlow = Math.Max(peakNozzleFlow, Samples?.PeakFlow ?? 0),
+            PeakNozzleFlow = Samples?.PeakFlow ?? 0,
             PeakFlow = PeakFlow,
             PeakFullFlow = peakFullFlow,
             PeakRunFlow = peakRunFlow,

@@ -33,7 +33,7 @@ public static class LayoutDischarge
         if (layout.Supply is not BottleSupply { Bottle: var bottle }) throw new ArgumentException("A discharge needs a bottle; a supply held at a pressure has no end.", nameof(layout));
         var list = CaseList.Of(layout);
         var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application);
-        var line = SolvedLine.Of(layout, bottle);
+        var line = CompiledLine.Of(layout, bottle);
         var places = list.Attitudes.Select(attitude => BottlePlace.Of(bottle, attitude.Gravity)).ToArray();
         var answers = new CaseAnswer(layout, bottle, line, requirement, cancellationToken);
         var cases = new DischargeCase[list.Temperatures.Length * places.Length];

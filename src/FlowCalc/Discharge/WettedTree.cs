@@ -1,4 +1,3 @@
-using System.Numerics;
 using FlowCalc.Networks;
 
 namespace FlowCalc.Discharge;
@@ -58,7 +57,7 @@ internal sealed class WettedTree
     static Network Pack(DischargeProblem problem, LineGeometry geometry, LineState line, int[] runs, ReadOnlySpan<int> place, List<Outlet> outlets)
     {
         var full = geometry.Network;
-        var padded = Padded(runs.Length);
+        var padded = NetworkBuilder.Padded(runs.Length);
         int[] parent = new int[runs.Length];
         double[] perFlow = new double[padded], weight = new double[padded], rough = new double[padded], constant = new double[padded], rise = new double[runs.Length];
         int bends = 0, throats = 0, legs = 0;
@@ -83,10 +82,10 @@ internal sealed class WettedTree
             Count = runs.Length,
             Parent = parent,
             Tubes = new(runs.Length, null, perFlow, weight, rough),
-            Throats = WettedParts.Throats(geometry, runs, Padded(throats), throats),
+            Throats = WettedParts.Throats(geometry, runs, NetworkBuilder.Padded(throats), throats),
             Constant = constant,
             Rise = rise,
-            Bends = WettedParts.Bends(geometry, runs, Padded(bends), bends),
+            Bends = WettedParts.Bends(geometry, runs, NetworkBuilder.Padded(bends), bends),
             Tees = WettedParts.Legs(geometry, line, runs, legs),
             Nozzles = outlets.ConvertAll(outlet => outlet.Point).ToArray(),
             NozzleArea = outlets.ConvertAll(outlet => outlet.Nozzle < 0 ? problem.Area[outlet.Run] : full.NozzleArea[outlet.Nozzle]).ToArray(),
@@ -99,6 +98,4 @@ internal sealed class WettedTree
     /// <param name="line">How far the fronts have come.</param>
     /// <param name="run">The run.</param>
     public static bool HasLeg(LineGeometry geometry, LineState line, int run) => geometry.Leg[run] >= 0 && !line.IsSwept[run];
-
-    static int Padded(int count) => (count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
 }

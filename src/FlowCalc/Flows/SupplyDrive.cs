@@ -23,14 +23,24 @@ internal readonly record struct SupplyDrive(double Reservoir, RunGeometry Outlet
             return new(pressure, outlet, null, BottlePressure.LiquidPart(bottle, layout.Agent, Math.Max(layout.Temperature.Kelvins, bottle.ChargeTemperature.Kelvins)) < 1
                 ? "The cushion has no state within the data of its gas: its pressure is not known."
                 : "The liquid fills the whole bottle at this temperature: no cushion is left to drive it, and its pressure is not known.");
-        if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
-            return new(pressure, outlet, null, "The pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.");
-        return new(pressure, outlet, bottle.Outlet?.Regulator?.SetPressure.Pascals, pressure > layout.AmbientPressure.Pascals
-            ? null
-            : "The pressure in the bottle is not above the surroundings': nothing flows.");
+        return new(pressure, outlet, bottle.Outlet?.Regulator?.SetPressure.Pascals, WhyNothingFlows(bottle, pressure, layout.AmbientPressure.Pascals));
     }
 
-    static double FirstBore(Layout layout)
+    /// <summary>Why a bottle's pressure lets nothing out.</summary>
+    /// <param name="bottle">The bottle.</param>
+    /// <param name="pressure">Absolute pressure in it, Pa.</param>
+    /// <param name="ambient">Absolute pressure of the surroundings, Pa.</param>
+    /// <returns>A sentence; null where it drives a flow.</returns>
+    public static string? WhyNothingFlows(Bottle bottle, double pressure, double ambient)
+    {
+        if (bottle.Outlet?.BurstPressure is { } burst && pressure < burst.Pascals)
+            return "The pressure in the bottle is below the burst pressure of the disc in its outlet: nothing flows.";
+        return pressure > ambient ? null : "The pressure in the bottle is not above the surroundings': nothing flows.";
+    }
+
+    /// <summary>Bore of the run that leaves the supply, m.</summary>
+    /// <param name="layout">A checked layout.</param>
+    public static double FirstBore(Layout layout)
     {
         foreach (var run in layout.Runs)
             if (layout.Points[run.From] is SupplyPoint)

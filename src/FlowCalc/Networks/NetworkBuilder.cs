@@ -153,5 +153,7 @@ internal sealed class NetworkBuilder(int capacity, int bends = 0, int nozzles = 
         return order;
     }
 
-    static int Padded(int count) => (count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+    /// <summary>A number of entries with the padding to whole vectors.</summary>
+    /// <param name="count">The number without it.</param>
+    public static int Padded(int count) => (count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
 }

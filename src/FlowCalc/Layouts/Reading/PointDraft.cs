@@ -1,4 +1,3 @@
-
 namespace FlowCalc.Layouts.Reading;
 
 /// <summary>The kinds of point, in the order of their words.</summary>

@@ -1,4 +1,3 @@
-
 namespace FlowCalc.Layouts.Reading;
 
 /// <summary>A run as far as it was read; what could be read takes part in the checks of the tree.</summary>

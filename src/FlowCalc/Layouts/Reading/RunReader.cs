@@ -1,4 +1,3 @@
-
 namespace FlowCalc.Layouts.Reading;
 
 /// <summary>The members of a run.</summary>

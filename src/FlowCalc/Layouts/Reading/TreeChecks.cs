@@ -1,4 +1,3 @@
-
 namespace FlowCalc.Layouts.Reading;
 
 /// <summary>Checks that points and runs make a tree from one supply; no fault is invented for what could not be read.</summary>

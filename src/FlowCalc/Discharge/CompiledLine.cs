@@ -1,4 +1,5 @@
 using FlowCalc.Bottles;
+using FlowCalc.Flows;
 using FlowCalc.Layouts;
 using FlowCalc.Networks;
 
@@ -10,7 +11,7 @@ namespace FlowCalc.Discharge;
 /// <param name="Area">Area of each run's bore, m², in solve order; of all bottles' outlets together.</param>
 /// <param name="Length">Length of each run, m, in solve order.</param>
 /// <param name="ValveResistance">Resistance of the valve at the area to which it opens, of all bottles together, 1/m⁴.</param>
-internal sealed record SolvedLine(LayoutNetwork Compiled, double[] Volume, double[] Area, double[] Length, double ValveResistance)
+internal sealed record CompiledLine(LayoutNetwork Compiled, double[] Volume, double[] Area, double[] Length, double ValveResistance)
 {
     // A run of less than this part of the bottle's volume is passed at once and holds nothing.
     const double Negligible = 1e-8;
@@ -18,11 +19,9 @@ internal sealed record SolvedLine(LayoutNetwork Compiled, double[] Volume, doubl
     /// <summary>Compiles the line of a layout.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="bottle">Its bottle.</param>
-    public static SolvedLine Of(Layout layout, Bottle bottle)
+    public static CompiledLine Of(Layout layout, Bottle bottle)
     {
-        var leaving = LeavingRuns.Of(layout);
-        var firstBore = layout.Runs[leaving.Of(leaving.SupplyPoint)[0]].Tube.Bore.Meters;
-        var outlet = OutletGeometry.Of(bottle, firstBore);
+        var outlet = OutletGeometry.Of(bottle, SupplyDrive.FirstBore(layout));
         var compiled = layout.Compile(outlet);
         var count = compiled.Network.Count;
         double[] volume = new double[count], area = new double[count], length = new double[count];
