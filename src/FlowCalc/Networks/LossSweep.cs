@@ -10,7 +10,14 @@ internal static class LossSweep
     /// <param name="state">The state; <see cref="SteadyState.Loss"/>, <see cref="SteadyState.Slope"/> and <see cref="SteadyState.Cross"/> are overwritten.</param>
     /// <param name="viscosity">Dynamic viscosity, Pa·s.</param>
     /// <param name="density">Reference density, kg/m³.</param>
-    public static void Fill(SteadyState state, double viscosity, double density)
+    public static void Fill(SteadyState state, double viscosity, double density) => Fill(state, new OneViscosity(viscosity), density);
+
+    /// <summary>The same where each run has a viscosity of its own.</summary>
+    /// <typeparam name="TViscosity">How viscosity is told.</typeparam>
+    /// <param name="state">The state; <see cref="SteadyState.Loss"/>, <see cref="SteadyState.Slope"/> and <see cref="SteadyState.Cross"/> are overwritten.</param>
+    /// <param name="viscosity">Dynamic viscosity in each run.</param>
+    /// <param name="density">Reference density, kg/m³.</param>
+    public static void Fill<TViscosity>(SteadyState state, TViscosity viscosity, double density) where TViscosity : struct, IRunViscosity
     {
         Tubes(state, viscosity, density);
         Bends(state, viscosity, density);
@@ -18,7 +25,7 @@ internal static class LossSweep
         Tees(state, density);
     }
 
-    static void Tubes(SteadyState state, double viscosity, double density)
+    static void Tubes<TViscosity>(SteadyState state, TViscosity viscosity, double density) where TViscosity : struct, IRunViscosity
     {
         var tubes = state.Network.Tubes;
         var perFlow = Vectors(tubes.ReynoldsPerFlow);
@@ -29,13 +36,13 @@ internal static class LossSweep
         var roots = Vectors(state.Root);
         var losses = Vectors(state.Loss);
         var slopes = Vectors(state.Slope);
-        var perViscosity = new Vector<double>(1 / viscosity);
-        var scale = new Vector<double>(viscosity * viscosity / density);
+        var (perViscosity, scale) = (viscosity.Inverse(0), viscosity.Square(0) * (1 / density));
         var perDensity = new Vector<double>(1 / density);
         for (var i = 0; i < flows.Length; i++)
         {
             var flow = flows[i];
             var size = Vector.Abs(flow);
+            if (!viscosity.IsOne) (perViscosity, scale) = (viscosity.Inverse(i * Vector<double>.Count), viscosity.Square(i * Vector<double>.Count) * (1 / density));
             var reynoldsPerFlow = perFlow[i] * perViscosity;
             FrictionKernel.Step(size * reynoldsPerFlow, roughness[i], ref roots[i], out var group, out var groupSlope);
             var weight = weights[i] * scale;
@@ -45,16 +52,15 @@ internal static class LossSweep
         }
     }
 
-    static void Bends(SteadyState state, double viscosity, double density)
+    static void Bends<TViscosity>(SteadyState state, TViscosity viscosity, double density) where TViscosity : struct, IRunViscosity
     {
         var bends = state.Network.Bends;
-        var perViscosity = 1 / viscosity;
-        var scale = viscosity * viscosity / density;
+        var perDensity = 1 / density;
         var memory = state.LastBends;
         for (var i = 0; i < bends.Count; i += Vector<double>.Count)
         {
             var flow = Gather(state, bends.Run, i);
-            var reynoldsPerFlow = new Vector<double>(bends.ReynoldsPerFlow, i) * perViscosity;
+            var reynoldsPerFlow = new Vector<double>(bends.ReynoldsPerFlow, i) * viscosity.Inverse(bends.Run, i);
             var reynolds = Vector.Abs(flow) * reynoldsPerFlow;
             if (!memory.TryRecall(i, reynolds, out var group, out var slope))
             {
@@ -63,23 +69,23 @@ internal static class LossSweep
                 root.CopyTo(state.BendRoot, i);
                 if (memory.IsAllowed) memory.Keep(i, reynolds, group, slope);
             }
-            var weight = new Vector<double>(bends.Weight, i) * scale;
+            var weight = new Vector<double>(bends.Weight, i) * viscosity.Square(bends.Run, i) * perDensity;
             Scatter(state, bends.Run, i, bends.Count, flow, weight * group, weight * reynoldsPerFlow * slope);
         }
         memory.Steps++;
     }
 
-    static void Throats(SteadyState state, double viscosity, double density)
+    static void Throats<TViscosity>(SteadyState state, TViscosity viscosity, double density) where TViscosity : struct, IRunViscosity
     {
         var throats = state.Network.Throats;
         for (var i = 0; i < throats.Count; i += Vector<double>.Count)
         {
             var flow = Gather(state, throats.Run!, i);
-            var reynoldsPerFlow = new Vector<double>(throats.ReynoldsPerFlow, i) / viscosity;
+            var reynoldsPerFlow = new Vector<double>(throats.ReynoldsPerFlow, i) * viscosity.Inverse(throats.Run!, i);
             var root = new Vector<double>(state.ThroatRoot, i);
             FrictionKernel.Step(Vector.Abs(flow) * reynoldsPerFlow, new(throats.Roughness, i), ref root, out var group, out var slope);
             root.CopyTo(state.ThroatRoot, i);
-            var weight = new Vector<double>(throats.Weight, i) * (viscosity * viscosity / density);
+            var weight = new Vector<double>(throats.Weight, i) * viscosity.Square(throats.Run!, i) * (1 / density);
             Scatter(state, throats.Run!, i, throats.Count, flow, weight * group, weight * reynoldsPerFlow * slope);
         }
     }

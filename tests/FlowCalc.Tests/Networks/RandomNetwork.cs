@@ -10,7 +10,7 @@ internal sealed class RandomNetwork
     readonly int[] _above;
     readonly int[] _children;
 
-    public RandomNetwork(int seed, bool hasRises, bool hasTees, bool isWild)
+    public RandomNetwork(int seed, bool hasRises, bool hasTees, bool isWild, double rise = 20)
     {
         _random = new Random(seed);
         var count = 2 + _random.Next(40);
@@ -23,15 +23,19 @@ internal sealed class RandomNetwork
             while (j > 1 && _children[_above[j]] == 2);
             _children[_above[j]]++;
         }
+        Area = new double[count];
         Density = 800 + 400 * _random.NextDouble();
         Viscosity = Spread(5e-4, 0.1);
         Pressure = Ambient + Spread(1e4, 1e7);
-        Network = Build(hasRises, hasTees, isWild);
+        Network = Build(hasRises ? rise : 0, hasTees, isWild);
     }
 
     public const double Ambient = 101_325;
 
     public Network Network { get; }
+
+    /// <summary>Area of each run's bore, m².</summary>
+    public double[] Area { get; }
 
     public double Density { get; }
 
@@ -50,9 +54,10 @@ internal sealed class RandomNetwork
 
     double Spread(double low, double high) => low * Math.Exp(_random.NextDouble() * Math.Log(high / low));
 
-    Network Build(bool hasRises, bool hasTees, bool isWild)
+    Network Build(double most, bool hasTees, bool isWild)
     {
         var bores = Array.ConvertAll(_above, _ => isWild ? Spread(1.5e-3, 15e-3) : 1e-3 * (4 + 8 * _random.NextDouble()));
+        for (var j = 0; j < bores.Length; j++) Area[j] = Math.PI / 4 * bores[Math.Max(j, 1)] * bores[Math.Max(j, 1)];
         var builder = new NetworkBuilder(_above.Length);
         builder.AddRun(-1, new RunGeometry(bores[1], 0, 0, 0, 0));
         var taken = new int[_above.Length];
@@ -60,7 +65,7 @@ internal sealed class RandomNetwork
         {
             var (above, bore) = (_above[j], bores[j]);
             var length = _random.Next(5) == 0 ? 0 : Spread(0.02, 20);
-            var rise = hasRises ? 20 * (_random.NextDouble() - 0.4) : 0;
+            var rise = most > 0 ? most * (_random.NextDouble() - 0.4) : 0;
             var constant = _random.Next(3) == 0 ? 5 * _random.NextDouble() / (2 * Math.Pow(Math.PI / 4 * bore * bore, 2)) : 0;
             builder.AddRun(above, new RunGeometry(bore, length, 0.02 * _random.NextDouble(), rise, constant));
             if (hasTees && above > 0 && _children[above] == 2) builder.AddTeeLeg(j, Leg(above, bore / bores[above], taken[above]++ == 0), bores[above]);

@@ -1,0 +1,125 @@
+using FlowCalc.Losses;
+
+namespace FlowCalc.Networks;
+
+/// <summary>
+/// The momentum balance of a run of constant bore, Ψ(p1) − Ψ(p2) = G|G|/ρ0·[ln(ρ1/ρ2) + f·L/(2D) + ΣK/2] + weight, between the static pressures
+/// just inside its ends. The bracket's last two terms are <see cref="LossSweep"/>'s loss at the reference density.
+/// </summary>
+/// <remarks>
+/// A point holds total pressure. Into a run the fluid speeds up without loss, ∫v dp = (G·v)²/2 along the same path, and slows down again without
+/// loss into the point at its end; both are there so that bores may differ. Where the end's total pressure is less than a flow at the local choking
+/// flux has, the run is choked and the end's pressure does not act. Derivatives: of Ψ just inside an end, with the acceleration, by the total
+/// potential (ρ/ρ_total)², by the flux −G/ρ0.
+/// </remarks>
+internal static class CompressibleRuns
+{
+    // (Mach number)² below which choking is out of reach and the first guess of a static pressure is near.
+    const double Slow = 0.15;
+
+    /// <summary>Fills in every run's balance and adds acceleration to its slope.</summary>
+    /// <typeparam name="TPath">Kind of fluid.</typeparam>
+    /// <param name="state">State with losses; overwritten.</param>
+    /// <param name="path">The fluid.</param>
+    public static void Fill<TPath>(CompressibleState state, TPath path) where TPath : struct, ICompressiblePath
+    {
+        var (network, steady) = (state.Network, state.Steady);
+        for (var j = 0; j < network.Count; j++)
+        {
+            var above = network.Parent[j] < 0 ? state.ReservoirLog : state.Log[network.Parent[j]];
+            One(state, path, j, above, steady.Flow[j]);
+        }
+    }
+
+    static void One<TPath>(CompressibleState state, TPath path, int run, double above, double flow) where TPath : struct, ICompressiblePath
+    {
+        var below = state.Log[run];
+        var (first, last) = (path.At(above), path.At(below));
+        var flux = flow / state.Area[run];
+        // Reverse flow is only passed through on the way to an answer: it takes its losses, and no acceleration.
+        var isForward = flow > 0;
+        var square = flux * flux;
+        var isChoked = false;
+        var (start, end) = (above, below);
+        double lack = 0;
+        var (inside, outside) = (first, last);
+        if (isForward)
+        {
+            (end, isChoked) = path.HasHeads ? End(path, below, last, flux) : ChokedEnd(path, below, last, flux);
+            if (end != below) outside = path.At(end);
+            if (path.HasHeads)
+            {
+                (start, lack) = Start(path, above, first, flux);
+                inside = path.At(start);
+            }
+        }
+        (state.StartLog[run], state.EndLog[run], state.IsChoked[run]) = (start, end, isChoked);
+        var perDensity = 1 / path.ReferenceDensity;
+        var logRatio = isForward ? Math.Log(inside.Density / outside.Density) : 0;
+        var weight = state.Network.Rise[run] == 0 ? 0
+            : state.Network.Rise[run] * HydrostaticRise.StandardGravity * perDensity * 0.5 * (inside.Density * inside.Density + outside.Density * outside.Density);
+        state.Drive[run] = inside.Potential - outside.Potential - square * perDensity * logRatio - weight - lack * inside.Density * inside.Density * perDensity;
+        if (!isForward)
+        {
+            (state.Above[run], state.Below[run]) = (1, 1);
+            return;
+        }
+        var entered = path.HasHeads ? Part(inside.Density, first.Density) : 1 - square / inside.ChokingFluxSquared(start);
+        var left = isChoked ? 0 : path.HasHeads ? Part(outside.Density, last.Density) : 1 - square / outside.ChokingFluxSquared(end);
+        // A flux beyond what the start can pass is on its way down: the factor must not turn round.
+        (state.Above[run], state.Below[run]) = (Math.Max(entered, 1e-3), left);
+        var perFlux = perDensity * flux * (2 * logRatio + (isChoked && path.HasHeads ? 1 : 0));
+        state.Steady.Slope[run] += perFlux / state.Area[run];
+    }
+
+    static double Part(double inside, double total) => inside / total * (inside / total);
+
+    // Where the flux is the local choking flux at the end itself.
+    static (double Log, bool IsChoked) ChokedEnd<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    {
+        if (flux * flux < Slow * point.ChokingFluxSquared(total)) return (total, false);
+        var choking = path.ChokingLog(flux);
+        return choking > total ? (choking, true) : (total, false);
+    }
+
+    static (double Log, bool IsChoked) End<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    {
+        var square = flux * flux;
+        if (square < Slow * point.ChokingFluxSquared(total)) return (Static(path, total, point, square, path.LogLow), false);
+        var choking = path.ChokingLog(flux);
+        var sonic = path.At(choking);
+        return point.Work <= sonic.Work + 0.5 * square / (sonic.Density * sonic.Density) ? (choking, true) : (Static(path, total, point, square, choking), false);
+    }
+
+    // A flux beyond what the total pressure can drive: its sonic state, and the work that it lacks, which carries the balance on with the slope of its limit.
+    static (double Log, double Lack) Start<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    {
+        var square = flux * flux;
+        if (square < Slow * point.ChokingFluxSquared(total)) return (Static(path, total, point, square, path.LogLow), 0);
+        var choking = path.ChokingLog(flux);
+        var sonic = path.At(choking);
+        var lack = sonic.Work + 0.5 * square / (sonic.Density * sonic.Density) - point.Work;
+        return lack >= 0 ? (choking, lack) : (Static(path, total, point, square, choking), 0);
+    }
+
+    // Subsonic root x of W(total) − W(x) = G²/(2ρ²), between the sonic pressure and the total one.
+    static double Static<TPath>(TPath path, double total, in PathPoint point, double square, double sonic) where TPath : struct, ICompressiblePath
+    {
+        var log = total - 0.5 * square / (point.Density * Math.Exp(total));
+        var (low, high) = (sonic, total);
+        for (var i = 0; i < 40; i++)
+        {
+            if (!(log > low && log <= high)) log = 0.5 * (low + high);
+            var at = path.At(log);
+            var kinetic = square / (at.Density * at.Density);
+            var miss = point.Work - at.Work - 0.5 * kinetic;
+            // Over 0 where the static pressure is too low.
+            if (miss > 0) low = log;
+            else high = log;
+            var step = miss / (Math.Exp(log) / at.Density - kinetic * at.DensitySlope);
+            log += step;
+            if (Math.Abs(step) < 1e-13) break;
+        }
+        return log;
+    }
+}

@@ -1,0 +1,13 @@
+namespace FlowCalc.Networks;
+
+/// <summary>State of a fluid on its path.</summary>
+/// <param name="Potential">Ψ = ∫ρ dp / ρ0 from the surroundings, Pa.</param>
+/// <param name="Work">∫dp/ρ from the surroundings, J/kg.</param>
+/// <param name="Density">ρ, kg/m³.</param>
+/// <param name="DensitySlope">d ln ρ / d ln p, dimensionless, over 0.</param>
+internal readonly record struct PathPoint(double Potential, double Work, double Density, double DensitySlope)
+{
+    /// <summary>Square of the local choking flux, −dp/dv, kg²/(m⁴·s²).</summary>
+    /// <param name="log">Logarithm of the absolute pressure in Pa.</param>
+    public double ChokingFluxSquared(double log) => Density * Math.Exp(log) / DensitySlope;
+}
