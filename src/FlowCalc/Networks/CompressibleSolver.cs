@@ -7,9 +7,10 @@ internal static class CompressibleSolver
     const int DampedSteps = 200;
     const int RoundsOfClosing = 30;
 
-    // A nozzle behind so much loss that rounding alone moves its flow never takes so small a step.
-    const int PatientSteps = 10;
-    const double RestlessStep = 1e-6;
+    // A nozzle behind so much loss that rounding alone moves its flow never takes so small a step; then the balance decides.
+    const int PatientSteps = 8;
+    const double RestlessStep = 1e-3;
+    const double RestlessMismatch = 1e-7;
 
     /// <summary>Relative change of a flow in the last step that makes an answer good to rounding.</summary>
     public const double Tight = 1e-9;
@@ -81,7 +82,7 @@ internal static class CompressibleSolver
             Shorten(state, path, damping);
             // Behind a choked end a pressure may still move where no flow does.
             change = Math.Max(change, TakePotentials(state, path));
-            if (change < settled || (step >= PatientSteps && change < RestlessStep)) return true;
+            if (change < settled || (step >= PatientSteps && change < RestlessStep && IsBalanced(state, path, seen))) return true;
         }
         return false;
     }
@@ -136,6 +137,13 @@ internal static class CompressibleSolver
             state.Log[j] = log;
         }
         return change;
+    }
+
+    static bool IsBalanced<TPath>(CompressibleState state, TPath path, CompressiblePath<TPath> seen) where TPath : struct, ICompressiblePath
+    {
+        Balance.SumFlows(state.Steady);
+        var left = Measure(state, path, seen, 0);
+        return left.MassResidual < RestlessMismatch && left.PressureResidual < RestlessMismatch * Math.Exp(state.ReservoirLog);
     }
 
     static SolveReport Measure<TPath>(CompressibleState state, TPath path, CompressiblePath<TPath> seen, int steps) where TPath : struct, ICompressiblePath

@@ -22,6 +22,12 @@ internal readonly record struct HelmholtzDerivatives(
         a.ByTemperature + b.ByTemperature, a.ByBoth + b.ByBoth, a.ByDensityTwiceAndTemperature + b.ByDensityTwiceAndTemperature,
         a.ByTemperatureTwice + b.ByTemperatureTwice, a.ByDensityAndTemperatureTwice + b.ByDensityAndTemperatureTwice, a.ByBothTwice + b.ByBothTwice);
 
+    /// <summary>A part of it.</summary>
+    public static HelmholtzDerivatives operator *(double part, in HelmholtzDerivatives a) => new(
+        part * a.Value, part * a.ByDensity, part * a.ByDensityTwice,
+        part * a.ByTemperature, part * a.ByBoth, part * a.ByDensityTwiceAndTemperature,
+        part * a.ByTemperatureTwice, part * a.ByDensityAndTemperatureTwice, part * a.ByBothTwice);
+
     /// <summary>Of a term f(δ)·g(τ), from the logarithmic slopes of f and g.</summary>
     /// <param name="value">The term.</param>
     /// <param name="density">δ.</param>

@@ -6,13 +6,13 @@ namespace FlowCalc.Agents;
 /// <summary>
 /// A fundamental equation in the Helmholtz energy: a(T, ρ)/(R·T) = ln δ + α°(τ) + αʳ(δ, τ), from which every property follows by derivatives.
 /// </summary>
-internal sealed class HelmholtzEquation
+internal sealed class HelmholtzEquation : IFluidEquation
 {
     readonly ImmutableArray<HelmholtzTerm> ideal;
     readonly ImmutableArray<HelmholtzTerm> residual;
     readonly double gasConstant;
 
-    HelmholtzEquation(CsvRow gas, IEnumerable<CsvRow> terms)
+    HelmholtzEquation(CsvRow gas, IEnumerable<CsvRow> terms, IEnumerable<CsvRow> critical)
     {
         Title = gas.Text("title");
         MolarMass = gas.Number("molar_mass_kg_mol");
@@ -21,7 +21,9 @@ internal sealed class HelmholtzEquation
         ReducingDensity = gas.Number("reducing_density_mol_m3") * MolarMass;
         Sources = gas.Sources;
         var all = terms.ToLookup(row => row.Text("kind").StartsWith("ideal", StringComparison.Ordinal), HelmholtzTerm.Of);
-        (ideal, residual) = ([.. all[true]], [.. all[false]]);
+        (ideal, residual) = ([.. all[true]], [.. all[false], .. critical.Select(CriticalTerm.Of)]);
+        AcentricFactor = gas.Number("acentric_coefficient");
+        (LowestTemperature, HighestTemperature, HighestPressure) = (gas.Number("lowest_temperature_k"), gas.Number("highest_temperature_k"), gas.Number("highest_pressure_pa"));
     }
 
     /// <summary>Name for people.</summary>
@@ -39,14 +41,27 @@ internal sealed class HelmholtzEquation
     /// <summary>Density that reduces δ, kg/m³.</summary>
     public double ReducingDensity { get; }
 
+    /// <summary>Acentric factor, dimensionless.</summary>
+    public double AcentricFactor { get; }
+
+    /// <summary>Lowest temperature of the equation, K: the triple point.</summary>
+    public double LowestTemperature { get; }
+
+    /// <summary>Highest temperature of the equation, K.</summary>
+    public double HighestTemperature { get; }
+
+    /// <summary>Highest pressure of the equation, Pa.</summary>
+    public double HighestPressure { get; }
+
     /// <summary>Keys into the table of sources.</summary>
     public ImmutableArray<string> Sources { get; }
 
     /// <summary>Reads the equation of a gas.</summary>
-    /// <param name="id">Its id in <c>agents/gases.csv</c>.</param>
+    /// <param name="id">Its id in <c>agents/fluids.csv</c>.</param>
     public static HelmholtzEquation Of(string id) => new(
-        CsvTable.Embedded("agents/gases.csv").Rows.Single(row => row.Text("id") == id),
-        CsvTable.Embedded("agents/gas-terms.csv").Rows.Where(row => row.Text("id") == id));
+        CsvTable.Embedded("agents/fluids.csv").Rows.Single(row => row.Text("id") == id),
+        CsvTable.Embedded("agents/fluid-terms.csv").Rows.Where(row => row.Text("id") == id),
+        CsvTable.Embedded("agents/critical-terms.csv").Rows.Where(row => row.Text("id") == id));
 
     /// <summary>αʳ and its derivatives.</summary>
     /// <param name="density">δ, over 0.</param>
@@ -63,16 +78,7 @@ internal sealed class HelmholtzEquation
     public HelmholtzState At(double temperature, double density)
     {
         var (delta, tau) = (density / ReducingDensity, ReducingTemperature / temperature);
-        var (a0, ar, r) = (Ideal(tau), Residual(delta, tau), GasConstant);
-        var pressure = 1 + delta * ar.ByDensity;
-        var perKelvin = pressure - delta * tau * ar.ByBoth;
-        var perDensity = 1 + 2 * delta * ar.ByDensity + delta * delta * ar.ByDensityTwice;
-        var cv = -tau * tau * (a0.ByTemperatureTwice + ar.ByTemperatureTwice);
-        var energy = tau * (a0.ByTemperature + ar.ByTemperature);
-        return new(
-            density * r * temperature * pressure, density * r * perKelvin, r * temperature * perDensity,
-            r * temperature * energy, r * temperature * (energy + pressure), r * (energy - a0.Value - ar.Value - Math.Log(delta)),
-            r * cv, r * (cv + perKelvin * perKelvin / perDensity), Math.Sqrt(r * temperature * (perDensity + perKelvin * perKelvin / cv)));
+        return HelmholtzState.Of(GasConstant, temperature, density, delta, tau, Ideal(tau) + Residual(delta, tau));
     }
 
     static HelmholtzDerivatives Sum(ImmutableArray<HelmholtzTerm> terms, double density, double temperature)

@@ -10,7 +10,7 @@ internal abstract record HelmholtzTerm
     /// <param name="temperature">Inverse reduced temperature τ, over 0.</param>
     public abstract HelmholtzDerivatives At(double density, double temperature);
 
-    /// <summary>Reads a row of <c>agents/gas-terms.csv</c>.</summary>
+    /// <summary>Reads a row of <c>agents/fluid-terms.csv</c>.</summary>
     /// <exception cref="InvalidDataException">No such kind of term.</exception>
     public static HelmholtzTerm Of(CsvRow row)
     {
@@ -22,6 +22,8 @@ internal abstract record HelmholtzTerm
             "ideal-logarithm" => new IdealLogarithm(n),
             "ideal-oscillator" => new IdealOscillator(n, row.Number("temperature_power")),
             "residual-power" => new ResidualPower(n, row.Number("density_power"), row.Number("temperature_power"), row.Number("exponential_power")),
+            "residual-fading" => new ResidualFading(
+                n, row.Number("density_power"), row.Number("temperature_power"), row.Number("exponential_power"), row.Number("fading_power")),
             "residual-gaussian" => new ResidualGaussian(
                 n, row.Number("density_power"), row.Number("temperature_power"),
                 row.Number("eta_coefficient"), row.Number("beta_coefficient"), row.Number("gamma_coefficient"), row.Number("epsilon_coefficient")),
@@ -64,6 +66,18 @@ internal sealed record ResidualPower(double N, double D, double T, double L) : H
         var value = N * Math.Pow(density, D) * Math.Pow(temperature, T) * (L > 0 ? Math.Exp(-power) : 1);
         var p = D - L * power;
         return HelmholtzDerivatives.OfProduct(value, density, p, p * (p - 1) - L * L * power, temperature, T, T * (T - 1));
+    }
+}
+
+/// <summary>n·δ^d·τ^t·exp(−δ^l)·exp(−τ^m), l and m over 0.</summary>
+internal sealed record ResidualFading(double N, double D, double T, double L, double M) : HelmholtzTerm
+{
+    public override HelmholtzDerivatives At(double density, double temperature)
+    {
+        var (power, fade) = (Math.Pow(density, L), Math.Pow(temperature, M));
+        var value = N * Math.Pow(density, D) * Math.Pow(temperature, T) * Math.Exp(-power - fade);
+        var (p, q) = (D - L * power, T - M * fade);
+        return HelmholtzDerivatives.OfProduct(value, density, p, p * (p - 1) - L * L * power, temperature, q, q * (q - 1) - M * M * fade);
     }
 }
 

@@ -13,11 +13,23 @@ public class HelmholtzLaws
     static readonly Gen<(int Gas, double Temperature, double Density)> States =
         Gen.Select(Gen.Int[0, 1], Gen.Double[160, 640], Gen.Double[0.01, 2.2]).Select((gas, temperature, density) => (gas, temperature, density));
 
+    static readonly IFluidEquation[] All =
+    [
+        .. new[] { "nitrogen", "argon", "carbon-dioxide", "HFC-227ea", "HFC-125", "HFC-23", "HFC-236fa", "FK-5-1-12" }.Select(HelmholtzEquation.Of),
+        HelmholtzBlend.Of("IG-55")!, HelmholtzBlend.Of("IG-541")!,
+    ];
+
+    // Equation, temperature and density over the reducing ones; right beside the critical point carbon dioxide's slopes have no bound.
+    static readonly Gen<(int Equation, double Temperature, double Density)> ReducedStates =
+        Gen.Select(Gen.Int[0, All.Length - 1], Gen.Double[0.75, 1.4], Gen.Double[0.01, 2.6])
+            .Where(state => Math.Abs(state.Item2 - 1) + Math.Abs(state.Item3 - 1) > 0.2)
+            .Select((equation, temperature, density) => (equation, temperature, density));
+
     [Fact]
-    public void Every_derivative_is_the_slope_of_the_one_below_it() => States.Sample(state =>
+    public void Every_derivative_is_the_slope_of_the_one_below_it() => ReducedStates.Sample(state =>
     {
-        var equation = Both[state.Gas].Equation;
-        var (d, t) = (state.Density, equation.ReducingTemperature / state.Temperature);
+        var equation = All[state.Equation];
+        var (d, t) = (state.Density, 1 / state.Temperature);
         HelmholtzDerivatives At(double density, double temperature) => equation.Ideal(temperature) + equation.Residual(density, temperature);
         const double step = 1e-5;
         var (at, less, more, colder, warmer) = (At(d, t), At(d - step, t), At(d + step, t), At(d, t + step), At(d, t - step));
@@ -31,10 +43,10 @@ public class HelmholtzLaws
     }, iter: 2_000);
 
     [Fact]
-    public void Properties_are_the_derivatives_of_one_free_energy() => States.Sample(state =>
+    public void Properties_are_the_derivatives_of_one_free_energy() => ReducedStates.Sample(state =>
     {
-        var equation = Both[state.Gas].Equation;
-        var (temperature, density) = (state.Temperature, state.Density * equation.ReducingDensity);
+        var equation = All[state.Equation];
+        var (temperature, density) = (state.Temperature * equation.ReducingTemperature, state.Density * equation.ReducingDensity);
         var (kelvin, kilogram) = (1e-4 * temperature, 1e-4 * density);
         var at = equation.At(temperature, density);
         var (cold, warm) = (equation.At(temperature - kelvin, density), equation.At(temperature + kelvin, density));
@@ -51,7 +63,7 @@ public class HelmholtzLaws
             && Same(at.PressurePerDensity, (dense.Pressure - thin.Pressure) / (2 * kilogram), ideal / density)
             && Same(at.Pressure - temperature * at.PressurePerKelvin, density * density * (dense.Energy - thin.Energy) / (2 * kilogram), ideal)
             && Same(at.Enthalpy, at.Energy + at.Pressure / density, r * temperature)
-            && Same(at.SpeedOfSound * at.SpeedOfSound, at.PressurePerDensity * at.IsobaricHeatCapacity / at.IsochoricHeatCapacity, r * temperature);
+            && (!(at.PressurePerDensity > 0) || Same(at.SpeedOfSound * at.SpeedOfSound, at.PressurePerDensity * at.IsobaricHeatCapacity / at.IsochoricHeatCapacity, r * temperature));
     }, iter: 2_000);
 
     [Fact]

@@ -37,6 +37,7 @@ public sealed class CompressibleSolverLawTests
             if (!report.Converged)
             {
                 failures++;
+                Console.WriteLine($"dbg {typeof(TPath).Name} {hasRises} {hasTees} {isWild} {seed} {Pressure(random)}");
                 Assert.NotNull(report.Failure);
                 continue;
             }
