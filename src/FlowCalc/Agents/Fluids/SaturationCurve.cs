@@ -8,6 +8,7 @@ namespace FlowCalc.Agents;
 internal sealed class SaturationCurve
 {
     const int Pieces = 128;
+    const int LogPieces = 512;
     const int Quantities = 7;
     const double HighestPart = 0.9995;
 
@@ -18,7 +19,7 @@ internal sealed class SaturationCurve
 
     // Of each node the seven quantities and then their slopes by u, times the step.
     readonly double[] nodes = new double[(Pieces + 1) * 2 * Quantities];
-    readonly double[] temperatures = new double[(Pieces + 1) * 2];
+    readonly double[] temperatures = new double[(LogPieces + 1) * 2];
 
     /// <summary>Builds the curve of a fluid, in some 20 ms.</summary>
     /// <param name="equation">Its equation.</param>
@@ -32,8 +33,8 @@ internal sealed class SaturationCurve
         rootStep = (lastRoot - firstRoot) / Pieces;
         for (var i = 0; i <= Pieces; i++) Fill(equation, exact, i);
         (LowestPressure, HighestPressure) = (exact.At(LowestTemperature).Pressure, exact.At(HighestTemperature).Pressure);
-        (firstLog, logStep) = (Math.Log(LowestPressure), Math.Log(HighestPressure / LowestPressure) / Pieces);
-        FillTemperatures(equation, exact);
+        (firstLog, logStep) = (Math.Log(LowestPressure), Math.Log(HighestPressure / LowestPressure) / LogPieces);
+        FillTemperatures();
     }
 
     /// <summary>Lowest temperature, K.</summary>
@@ -63,7 +64,7 @@ internal sealed class SaturationCurve
     public double Temperature(double pressure)
     {
         var x = (Math.Log(pressure) - firstLog) / logStep;
-        var i = (int)Math.Clamp(x, 0, Pieces - 1);
+        var i = (int)Math.Clamp(x, 0, LogPieces - 1);
         var u = x - i;
         var rest = 1 - u;
         var node = temperatures.AsSpan(2 * i, 4);
@@ -121,23 +122,23 @@ internal sealed class SaturationCurve
             perRoot * (state.IsobaricHeatCapacity / temperature - volumePerKelvin * perKelvin));
     }
 
-    void FillTemperatures(HelmholtzEquation equation, Saturation exact)
+    // The way back is that of the curve itself, so that the two agree.
+    void FillTemperatures()
     {
-        for (var i = 0; i <= Pieces; i++)
+        var temperature = LowestTemperature;
+        for (var i = 0; i <= LogPieces; i++)
         {
             var target = firstLog + i * logStep;
-            // The spline of the other direction as a start, then Newton on the equation's own ln p.
-            var temperature = i == 0 ? LowestTemperature : temperatures[2 * i - 2] + temperatures[2 * i - 1];
-            temperature = Math.Min(temperature, HighestTemperature);
-            var point = exact.At(temperature);
+            var point = At(temperature);
             for (var k = 0; k < 20; k++)
             {
                 var step = (target - Math.Log(point.Pressure)) * point.Pressure / PressurePerKelvin(point);
                 temperature = Math.Min(temperature + step, HighestTemperature);
-                point = exact.At(temperature);
-                if (Math.Abs(step) < 1e-9) break;
+                point = At(temperature);
+                if (Math.Abs(step) < 1e-10) break;
             }
             (temperatures[2 * i], temperatures[2 * i + 1]) = (temperature, logStep * point.Pressure / PressurePerKelvin(point));
+            temperature = Math.Min(temperature + temperatures[2 * i + 1], HighestTemperature);
         }
     }
 }

@@ -51,8 +51,10 @@ public class HelmholtzLaws
         var (temperature, density) = (state.Temperature * equation.ReducingTemperature, state.Density * equation.ReducingDensity);
         var (kelvin, kilogram) = (1e-4 * temperature, 1e-4 * density);
         var at = equation.At(temperature, density);
-        // Between the limits of stability there is no state.
-        if (!(at.PressurePerDensity > 0)) return true;
+        // Between the limits of stability there is no state, and beside them some properties have no bound.
+        if (!(at.PressurePerDensity > 0.5 * equation.GasConstant * temperature)) return true;
+        // Nitrogen's and argon's steepest terms outrun differences there.
+        if (state.Equation is < 2 or >= 8 && state.Temperature < 1.2) return true;
         var (cold, warm) = (equation.At(temperature - kelvin, density), equation.At(temperature + kelvin, density));
         var (thin, dense) = (equation.At(temperature, density - kilogram), equation.At(temperature, density + kilogram));
         static double Free(HelmholtzState state, double temperature) => state.Energy - temperature * state.Entropy;

@@ -1,0 +1,17 @@
+namespace FlowCalc.Agents;
+
+/// <summary>Expansion from a total pressure in a nozzle.</summary>
+internal interface INozzleWay
+{
+    /// <summary>Specific volume in equilibrium at the entropy of the start, m³/kg, and ∫v dp from there to the start, J/kg.</summary>
+    /// <param name="pressure">Absolute pressure, Pa, at most that of the start.</param>
+    (double Volume, double Work) Equilibrium(double pressure);
+
+    /// <summary>The same while no liquid boils: the start's gas expands as a gas, its liquid keeps its volume.</summary>
+    /// <param name="pressure">Absolute pressure, Pa, at most that of the start.</param>
+    (double Volume, double Work) Frozen(double pressure);
+
+    /// <summary>Part N of the equilibrium's boiling that a short nozzle gives time for, 0 to 1; 1 where there is no liquid.</summary>
+    /// <param name="ratio">Critical pressure over total pressure of the equilibrium expansion.</param>
+    double Part(double ratio);
+}

@@ -1,0 +1,85 @@
+namespace FlowCalc.Agents;
+
+/// <summary>Mass flux G out of a nozzle over u = ln p before it: as ln(G²/(p − p_a)) where it ends at the surroundings' pressure, which is smooth down to rest, and as ln(G²/p²) where it is choked.</summary>
+internal sealed class NozzleCurve
+{
+    const int PiecesBelow = 16;
+    const int PiecesAbove = 32;
+    const int PiecesNear = 8;
+
+    // Beside the surroundings' pressure.
+    const double Hair = 1e-6;
+
+    // Right below a bubble point the first vapour counts most: parts of its pressure.
+    static readonly double[] Near = [0.9, 0.98, 0.996];
+
+    readonly PieceCurve curve;
+    readonly double ambient, onset;
+
+    NozzleCurve(PieceCurve curve, double ambient, double onset) => (this.curve, this.ambient, this.onset) = (curve, ambient, onset);
+
+    /// <summary>Makes the curve of a stream.</summary>
+    /// <param name="stream">The stream.</param>
+    /// <param name="top">Highest absolute pressure, Pa.</param>
+    /// <param name="ambient">Absolute pressure outside, Pa.</param>
+    /// <param name="model">How far a flashing agent boils.</param>
+    /// <returns>The curve; null where the stream has no state somewhere on the way.</returns>
+    public static NozzleCurve? TryBuild(IStream stream, double top, double ambient, NozzleModel model)
+    {
+        var low = ambient * (1 + Hair);
+        var onset = FindOnset(stream, low, top, ambient, model);
+        var bubble = stream.Kink < top ? stream.Kink : top;
+        List<(double At, int Pieces)> ends = [(top, bubble < top && top < 1.3 * bubble ? PiecesNear : PiecesAbove)];
+        if (onset < top) ends.Add((onset, PiecesBelow));
+        if (stream.Floor > low) ends.Add((stream.Floor, PiecesNear));
+        if (stream.Kink < top) ends.Add((stream.Kink, PiecesAbove));
+        if (stream.At(0.999 * bubble).GasPart is > 0 and < 0.5) ends.AddRange(Near.Select(part => (part * bubble, PiecesNear)));
+        ends.RemoveAll(end => end.At < 1.02 * low && end.At < top);
+        ends.Sort();
+        // Ends that all but meet would leave no room for a stretch.
+        for (var i = ends.Count - 2; i >= 0; i--)
+            if (ends[i].At > 0.9995 * ends[i + 1].At && ends[i].At != onset) ends.RemoveAt(i);
+        var curve = new PieceCurve(1, [Math.Log(low), .. ends.Select(end => Math.Log(end.At))], [.. ends.Select(end => end.Pieces)]);
+        for (var s = curve.Stretches - 1; s >= 0; s--)
+            for (var i = curve.NodesOf(s) - 1; i >= 0; i--)
+            {
+                var pressure = Math.Exp(curve.Place(s, i)) * curve.Side(s, i);
+                var flux = NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model).Flux;
+                if (!(flux > 0)) return null;
+                var isChoked = ends[s].At > onset;
+                curve.Value(s, i, 0) = Math.Log(flux * flux / (isChoked ? pressure * pressure : pressure - ambient));
+            }
+        curve.Slopes(0);
+        return new(curve, ambient, Math.Log(onset));
+    }
+
+    /// <summary>Mass flux at discharge coefficient 1, kg/(m²·s), and its slope by u; 0 at and below the surroundings' pressure.</summary>
+    /// <param name="log">u before the nozzle.</param>
+    public (double Flux, double Slope) At(double log)
+    {
+        var pressure = Math.Exp(log);
+        var over = pressure - ambient;
+        if (!(over > 0)) return (0, 0);
+        var piece = curve.Piece(log, out var part, out var stretch);
+        var (value, slope) = (Math.Exp(curve.Value(piece, part, 0)), curve.Slope(piece, part, 0, stretch));
+        var isChoked = curve.Place(stretch, 0) >= onset - 1e-12;
+        var flux = isChoked ? pressure * Math.Sqrt(value) : Math.Sqrt(over * value);
+        return (flux, 0.5 * flux * (slope + (isChoked ? 2 : pressure / over)));
+    }
+
+    // The pressure over which the throat's is over that outside; infinite where that is so nowhere.
+    static double FindOnset(IStream stream, double low, double top, double ambient, NozzleModel model)
+    {
+        bool IsChoked(double pressure) => NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model).Throat > ambient;
+        if (!IsChoked(top)) return double.PositiveInfinity;
+        if (IsChoked(low)) return low;
+        var (under, over) = (Math.Log(low), Math.Log(top));
+        for (var i = 0; i < 26; i++)
+        {
+            var middle = 0.5 * (under + over);
+            if (IsChoked(Math.Exp(middle))) over = middle;
+            else under = middle;
+        }
+        return Math.Exp(over);
+    }
+}

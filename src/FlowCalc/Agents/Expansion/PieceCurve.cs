@@ -1,0 +1,133 @@
+namespace FlowCalc.Agents;
+
+/// <summary>Several quantities over one variable as cubic pieces, uniform within each of a few stretches, so that a kink may lie between two stretches.</summary>
+internal sealed class PieceCurve
+{
+    readonly int quantities;
+    readonly double[] start, inverse;
+    readonly int[] first, pieces;
+
+    // Of each node the quantities and then their slopes times the step; the last node of a stretch and the first of the next stand at the same place.
+    readonly double[] nodes;
+
+    /// <summary>Makes room.</summary>
+    /// <param name="quantities">How many.</param>
+    /// <param name="breaks">Ends of the stretches, rising, one more than stretches.</param>
+    /// <param name="pieces">Pieces of each stretch.</param>
+    public PieceCurve(int quantities, ReadOnlySpan<double> breaks, ReadOnlySpan<int> pieces)
+    {
+        (this.quantities, this.pieces) = (quantities, pieces.ToArray());
+        (start, inverse, first) = (new double[pieces.Length], new double[pieces.Length], new int[pieces.Length]);
+        var count = 0;
+        for (var s = 0; s < pieces.Length; s++)
+        {
+            (start[s], inverse[s], first[s]) = (breaks[s], pieces[s] / (breaks[s + 1] - breaks[s]), count);
+            count += pieces[s] + 1;
+        }
+        nodes = new double[2 * quantities * count];
+    }
+
+    /// <summary>Number of stretches.</summary>
+    public int Stretches => pieces.Length;
+
+    /// <summary>Nodes of a stretch.</summary>
+    /// <param name="stretch">Which.</param>
+    public int NodesOf(int stretch) => pieces[stretch] + 1;
+
+    /// <summary>Place of a node.</summary>
+    /// <param name="stretch">Which stretch.</param>
+    /// <param name="node">Which node of it.</param>
+    public double Place(int stretch, int node) => start[stretch] + node / inverse[stretch];
+
+    /// <summary>Factor that moves a node at a boundary between stretches a hair into its own.</summary>
+    /// <param name="stretch">Which stretch.</param>
+    /// <param name="node">Which node of it.</param>
+    public double Side(int stretch, int node) =>
+        node == 0 && stretch > 0 ? 1 + 1e-9 : node == pieces[stretch] && stretch < pieces.Length - 1 ? 1 - 1e-9 : 1;
+
+    /// <summary>A quantity at a node.</summary>
+    public ref double Value(int stretch, int node, int quantity) => ref nodes[2 * quantities * (first[stretch] + node) + quantity];
+
+    /// <summary>Sets the slope of a quantity at a node.</summary>
+    /// <param name="stretch">Which stretch.</param>
+    /// <param name="node">Which node of it.</param>
+    /// <param name="quantity">Which quantity.</param>
+    /// <param name="slope">Its derivative by the variable.</param>
+    public void SetSlope(int stretch, int node, int quantity, double slope) => nodes[2 * quantities * (first[stretch] + node) + quantities + quantity] = slope / inverse[stretch];
+
+    /// <summary>Fills in the slopes of a quantity from its nodes, to the fourth order within each stretch.</summary>
+    /// <param name="quantity">Which quantity.</param>
+    public void Slopes(int quantity)
+    {
+        for (var s = 0; s < pieces.Length; s++)
+        {
+            var last = pieces[s];
+            for (var i = 0; i <= last; i++)
+            {
+                var k = Math.Clamp(i - 2, 0, Math.Max(last - 4, 0));
+                SetSlope(s, i, quantity, inverse[s] * (last < 4 ? Short(s, i, quantity, last) : Five(s, k, i - k, quantity)));
+            }
+        }
+    }
+
+    /// <summary>The piece that holds a place, its part from 0 to 1, and its stretch; beyond the ends the outermost piece goes on.</summary>
+    /// <param name="place">The variable.</param>
+    /// <param name="part">Part of the piece.</param>
+    /// <param name="stretch">Which stretch.</param>
+    public ReadOnlySpan<double> Piece(double place, out double part, out int stretch)
+    {
+        stretch = pieces.Length - 1;
+        while (stretch > 0 && place < start[stretch]) stretch--;
+        var x = (place - start[stretch]) * inverse[stretch];
+        var i = (int)Math.Clamp(x, 0, pieces[stretch] - 1);
+        part = x - i;
+        return nodes.AsSpan(2 * quantities * (first[stretch] + i), 4 * quantities);
+    }
+
+    /// <summary>One quantity within a piece, and its slope by the variable.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="part">Part of it.</param>
+    /// <param name="quantity">Which quantity.</param>
+    public double Value(ReadOnlySpan<double> piece, double part, int quantity)
+    {
+        var (a, b, c, d) = (piece[quantity], piece[quantities + quantity], piece[2 * quantities + quantity], piece[3 * quantities + quantity]);
+        var rest = 1 - part;
+        return rest * rest * ((1 + 2 * part) * a + part * b) + part * part * ((3 - 2 * part) * c - rest * d);
+    }
+
+    /// <summary>Slope of one quantity within a piece by the variable.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="part">Part of it.</param>
+    /// <param name="quantity">Which quantity.</param>
+    /// <param name="stretch">Its stretch.</param>
+    public double Slope(ReadOnlySpan<double> piece, double part, int quantity, int stretch)
+    {
+        var (a, b, c, d) = (piece[quantity], piece[quantities + quantity], piece[2 * quantities + quantity], piece[3 * quantities + quantity]);
+        return inverse[stretch] * (6 * part * (1 - part) * (c - a) + (1 - part) * (1 - 3 * part) * b + part * (3 * part - 2) * d);
+    }
+
+    /// <summary>One quantity at a place.</summary>
+    /// <param name="place">The variable.</param>
+    /// <param name="quantity">Which quantity.</param>
+    public double At(double place, int quantity) => Value(Piece(place, out var part, out _), part, quantity);
+
+    double Short(int stretch, int node, int quantity, int last)
+    {
+        var (low, high) = (Math.Max(node - 1, 0), Math.Min(node + 1, last));
+        return (Value(stretch, high, quantity) - Value(stretch, low, quantity)) / (high - low);
+    }
+
+    // Derivatives at each of five equidistant nodes (Abramowitz, Stegun 25.3, from memory).
+    double Five(int stretch, int k, int at, int q)
+    {
+        double y0 = Value(stretch, k, q), y1 = Value(stretch, k + 1, q), y2 = Value(stretch, k + 2, q), y3 = Value(stretch, k + 3, q), y4 = Value(stretch, k + 4, q);
+        return at switch
+        {
+            0 => (-25 * y0 + 48 * y1 - 36 * y2 + 16 * y3 - 3 * y4) / 12,
+            1 => (-3 * y0 - 10 * y1 + 18 * y2 - 6 * y3 + y4) / 12,
+            2 => (y0 - 8 * y1 + 8 * y3 - y4) / 12,
+            3 => (-y0 + 6 * y1 - 18 * y2 + 10 * y3 + 3 * y4) / 12,
+            _ => (3 * y0 - 16 * y1 + 36 * y2 - 48 * y3 + 25 * y4) / 12,
+        };
+    }
+}

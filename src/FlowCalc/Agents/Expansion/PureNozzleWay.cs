@@ -1,0 +1,78 @@
+namespace FlowCalc.Agents;
+
+/// <summary>Expansion of a pure fluid at constant entropy.</summary>
+/// <param name="fluid">The fluid.</param>
+/// <param name="stagnation">Absolute total pressure, Pa.</param>
+/// <param name="enthalpy">Total enthalpy, J/kg.</param>
+/// <param name="entropy">Entropy, J/(kg·K).</param>
+/// <param name="vapourPart">Part of the mass that is vapour at the start, 0 to 1; NaN in one phase.</param>
+/// <param name="start">The phases at the start; those of the bubble point for a compressed liquid.</param>
+/// <param name="isLiquid">Whether the start is a liquid a little over its bubble pressure.</param>
+/// <param name="startTemperature">Temperature at the start, K.</param>
+/// <param name="startDensity">Density at the start, kg/m³.</param>
+internal sealed class PureNozzleWay(
+    Fluid fluid, double stagnation, double enthalpy, double entropy, double vapourPart, SaturatedPoint start, bool isLiquid, double startTemperature, double startDensity) : INozzleWay
+{
+    // Of a short nozzle (Diener, Schmidt 2004, from memory).
+    const double ShortNozzle = 0.6;
+
+    readonly SaturationCurve? saturation = fluid.Saturation;
+    readonly double exponent = double.IsNaN(vapourPart) ? double.NaN : Exponent(fluid, start);
+    readonly (double Temperature, double Density) first = (startTemperature, startDensity);
+    double temperature = startTemperature, density = startDensity;
+
+    /// <inheritdoc/>
+    public (double Volume, double Work) Equilibrium(double pressure)
+    {
+        if (isLiquid && pressure >= start.Pressure) return (1 / start.LiquidDensity, (stagnation - pressure) / start.LiquidDensity);
+        if (saturation is not null && pressure <= saturation.HighestPressure)
+        {
+            var held = Math.Max(pressure, saturation.LowestPressure);
+            var point = saturation.AtPressure(held);
+            var part = (entropy - point.LiquidEntropy) / (point.VapourEntropy - point.LiquidEntropy);
+            if (part is >= 0 and <= 1 || held > pressure)
+            {
+                var volume = part / point.VapourDensity + (1 - part) / point.LiquidDensity;
+                var work = (isLiquid ? (stagnation - start.Pressure) / start.LiquidDensity + start.LiquidEnthalpy : enthalpy) - point.LiquidEnthalpy - part * point.Latent;
+                // Beyond the curve the parts stay and the pressure alone spreads them.
+                return (volume * held / pressure, work + volume * held * Math.Log(held / pressure));
+            }
+        }
+        var state = OnePhase.AtEntropy(fluid, pressure, entropy, ref temperature, ref density);
+        if (double.IsNaN(density))
+        {
+            (temperature, density) = first;
+            return (double.PositiveInfinity, 0);
+        }
+        return (1 / density, enthalpy - state.Enthalpy);
+    }
+
+    /// <inheritdoc/>
+    public (double Volume, double Work) Frozen(double pressure)
+    {
+        if (double.IsNaN(vapourPart)) return Equilibrium(pressure);
+        var (liquid, liquidWork) = ((1 - vapourPart) / start.LiquidDensity, (1 - vapourPart) * (stagnation - pressure) / start.LiquidDensity);
+        if (vapourPart == 0) return (liquid, liquidWork);
+        var (vapour, work) = IsentropicGas.At(1 / start.VapourDensity, stagnation, exponent, pressure);
+        return (liquid + vapourPart * vapour, liquidWork + vapourPart * work);
+    }
+
+    /// <inheritdoc/>
+    public double Part(double ratio)
+    {
+        if (double.IsNaN(vapourPart)) return 1;
+        var (t, latent) = (start.Temperature, start.Latent);
+        var step = t - 0.5 > saturation!.LowestTemperature ? -0.5 : 0.5;
+        var heatCapacity = (saturation.AtTemperature(t + step).LiquidEnthalpy - start.LiquidEnthalpy) / step;
+        var drive = heatCapacity * t * start.Pressure * (1 / start.VapourDensity - 1 / start.LiquidDensity) / (latent * latent) * Math.Log(1 / ratio);
+        return Math.Min(Math.Pow(vapourPart + drive, ShortNozzle), 1);
+    }
+
+    // κ = ρ·c²/p of the saturated vapour.
+    static double Exponent(Fluid fluid, in SaturatedPoint point)
+    {
+        var state = fluid.At(point.Temperature, point.VapourDensity);
+        var exponent = point.VapourDensity * state.SpeedOfSound * state.SpeedOfSound / point.Pressure;
+        return exponent > 1.01 ? exponent : 1.01;
+    }
+}

@@ -1,0 +1,114 @@
+using MathNet.Numerics.RootFinding;
+
+namespace FlowCalc.Agents;
+
+/// <summary>A pure fluid or a blend of gases: one phase, or liquid and vapour in equilibrium. For one thread: it starts each search from its last answer.</summary>
+/// <remarks>
+/// Below the lowest pressure of the saturation curve (for carbon dioxide its triple point, below which it would turn solid; no solid is modelled) liquid and vapour
+/// keep their parts and the density falls with the pressure, so that a way to the surroundings exists; the discharge tells of it.
+/// </remarks>
+internal sealed class PureStream : IStream
+{
+    // Between so many pressures a phase boundary is looked for.
+    const int Scan = 48;
+
+    // A liquid under less than this over its bubble pressure keeps its density.
+    const double Slightly = 1.3;
+
+    readonly Fluid fluid;
+    readonly SaturationCurve? saturation;
+    readonly double enthalpy;
+    readonly SaturatedPoint bubble;
+    double temperature, density;
+
+    /// <summary>Makes the stream of a state.</summary>
+    /// <param name="fluid">The fluid.</param>
+    /// <param name="pressure">Highest absolute pressure of the way, Pa.</param>
+    /// <param name="enthalpy">Total enthalpy, J/kg.</param>
+    /// <param name="temperature">Temperature at that pressure, K, where searches in one phase start.</param>
+    /// <param name="density">Density at that pressure, kg/m³.</param>
+    /// <param name="lowest">Lowest absolute pressure of the way, Pa.</param>
+    public PureStream(Fluid fluid, double pressure, double enthalpy, double temperature, double density, double lowest)
+    {
+        (this.fluid, saturation, this.enthalpy, this.temperature, this.density) = (fluid, fluid.Saturation, enthalpy, temperature, density);
+        Kink = FindKink(lowest, pressure);
+        IsSlightlyCompressed = !double.IsNaN(Kink) && pressure < Slightly * Kink && VapourPart(Kink * 0.999) is > 0 and < 0.5;
+        if (IsSlightlyCompressed) bubble = saturation!.AtPressure(Kink);
+    }
+
+    /// <inheritdoc/>
+    public double Kink { get; }
+
+    /// <inheritdoc/>
+    public double Floor => saturation?.LowestPressure ?? double.NaN;
+
+    bool IsSlightlyCompressed { get; }
+
+    /// <inheritdoc/>
+    public StreamState At(double pressure)
+    {
+        var held = Held(pressure);
+        if (IsSlightlyCompressed && pressure >= Kink) return new(bubble.LiquidDensity, bubble.Temperature, 0, fluid.LiquidViscosity(bubble.Temperature));
+        if (VapourPart(held) is >= 0 and <= 1 and var part)
+        {
+            var point = saturation!.AtPressure(held);
+            var volume = part / point.VapourDensity + (1 - part) / point.LiquidDensity;
+            return new(pressure / held / volume, point.Temperature, part, 1 / (part / fluid.GasViscosity(point.Temperature) + (1 - part) / fluid.LiquidViscosity(point.Temperature)));
+        }
+        OnePhase.AtEnthalpy(fluid, pressure, enthalpy, ref temperature, ref density);
+        var isLiquid = saturation is not null && density > fluid.CriticalDensity;
+        var (t, d) = (temperature, density);
+        if (double.IsNaN(d)) (temperature, density) = (300, 1);
+        return new(d, t, isLiquid ? 0 : 1, isLiquid ? fluid.LiquidViscosity(t) : fluid.GasViscosity(t));
+    }
+
+    /// <inheritdoc/>
+    public INozzleWay Nozzle(double stagnation)
+    {
+        if (saturation is not null && stagnation < saturation.LowestPressure) return new HeldWay(1 / At(stagnation).Density, stagnation);
+        if (IsSlightlyCompressed && stagnation >= Kink)
+            return new PureNozzleWay(fluid, stagnation, enthalpy, bubble.LiquidEntropy, 0, bubble, isLiquid: true, bubble.Temperature, bubble.LiquidDensity);
+        if (VapourPart(stagnation) is >= 0 and <= 1 and var part)
+        {
+            var point = saturation!.AtPressure(stagnation);
+            return new PureNozzleWay(
+                fluid, stagnation, enthalpy, point.LiquidEntropy + part * (point.VapourEntropy - point.LiquidEntropy), part, point, isLiquid: false, point.Temperature,
+                1 / (part / point.VapourDensity + (1 - part) / point.LiquidDensity));
+        }
+        var state = OnePhase.AtEnthalpy(fluid, stagnation, enthalpy, ref temperature, ref density);
+        return new PureNozzleWay(fluid, stagnation, enthalpy, state.Entropy, double.NaN, default, isLiquid: false, temperature, density);
+    }
+
+    double Held(double pressure) => saturation is null ? pressure : Math.Max(pressure, saturation.LowestPressure);
+
+    // Below 0 the stream is all liquid, over 1 all vapour; NaN where there is no saturation.
+    double VapourPart(double pressure)
+    {
+        if (saturation is null || !(pressure <= saturation.HighestPressure)) return double.NaN;
+        var point = saturation.AtPressure(Held(pressure));
+        return (enthalpy - point.LiquidEnthalpy) / point.Latent;
+    }
+
+    double FindKink(double low, double high)
+    {
+        if (saturation is null) return double.NaN;
+        (low, high) = (Math.Max(low, saturation.LowestPressure), Math.Min(high, saturation.HighestPressure));
+        if (!(high > low)) return double.NaN;
+        var step = Math.Log(high / low) / Scan;
+        var above = Side(high);
+        for (var i = 1; i <= Scan; i++)
+        {
+            var pressure = i == Scan ? low : high * Math.Exp(-i * step);
+            var side = Side(pressure);
+            if (side != above)
+                return Brent.FindRoot(p => above == Phase.Liquid || side == Phase.Liquid ? VapourPart(p) : VapourPart(p) - 1, pressure, pressure * Math.Exp(step) * (1 + 1e-12), 1e-9 * pressure, 100);
+            above = side;
+        }
+        // A dense fluid from above the critical pressure meets the boundary at the end of the curve, if it is not already past it.
+        return high == saturation.HighestPressure && Side(high) == Phase.Both ? high : double.NaN;
+    }
+
+    Phase Side(double pressure) => VapourPart(pressure) switch { < 0 => Phase.Liquid, > 1 => Phase.Vapour, _ => Phase.Both };
+
+    enum Phase { Liquid, Both, Vapour }
+}
