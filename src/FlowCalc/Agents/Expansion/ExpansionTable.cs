@@ -50,11 +50,11 @@ internal sealed class ExpansionTable
     {
         var (low, high) = (Math.Log(0.5 * ambient), Math.Log(top));
         List<(double At, int Pieces)> ends = [];
-        foreach (var (pressure, pieces) in (ReadOnlySpan<(double, int)>)[(stream.Floor, 24), (stream.Kink, 96)])
+        foreach (var (pressure, pieces) in (ReadOnlySpan<(double, int)>)[(stream.Floor, 12), (stream.Kink, 48)])
             if (Math.Log(pressure) is var at && at > low + 1e-3 && at < high - 1e-6) ends.Add((at, pieces));
         // A liquid hardly changes above its bubble point; what flashes or is a gas needs the nodes.
         var isCompressed = ends.Count > 0 && ends[^1].At == Math.Log(stream.Kink) && high - ends[^1].At < 0.3;
-        ends.Add((high, isCompressed ? 8 : 96));
+        ends.Add((high, isCompressed ? 6 : 48));
         var path = new PieceCurve(6, [low, .. ends.Select(end => end.At)], [.. ends.Select(end => end.Pieces)]);
         Fill(path, stream);
         var reference = top / path.At(high, Quotient);

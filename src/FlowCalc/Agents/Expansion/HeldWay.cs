@@ -12,5 +12,8 @@ internal sealed class HeldWay(double volume, double stagnation) : INozzleWay
     public (double Volume, double Work) Frozen(double pressure) => Equilibrium(pressure);
 
     /// <inheritdoc/>
+    public bool HasDelay => false;
+
+    /// <inheritdoc/>
     public double Part(double ratio) => 1;
 }

@@ -11,6 +11,9 @@ internal interface INozzleWay
     /// <param name="pressure">Absolute pressure, Pa, at most that of the start.</param>
     (double Volume, double Work) Frozen(double pressure);
 
+    /// <summary>Whether equilibrium and frozen expansion differ.</summary>
+    bool HasDelay { get; }
+
     /// <summary>Part N of the equilibrium's boiling that a short nozzle gives time for, 0 to 1; 1 where there is no liquid.</summary>
     /// <param name="ratio">Critical pressure over total pressure of the equilibrium expansion.</param>
     double Part(double ratio);

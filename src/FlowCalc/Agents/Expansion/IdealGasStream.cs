@@ -25,6 +25,8 @@ internal sealed class IdealGasStream(double gasConstant, double ratio, double te
 
         public (double Volume, double Work) Frozen(double pressure) => Equilibrium(pressure);
 
+        public bool HasDelay => false;
+
         public double Part(double ratio) => 1;
     }
 }

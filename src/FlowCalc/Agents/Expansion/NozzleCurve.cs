@@ -3,9 +3,9 @@ namespace FlowCalc.Agents;
 /// <summary>Mass flux G out of a nozzle over u = ln p before it: as ln(G²/(p − p_a)) where it ends at the surroundings' pressure, which is smooth down to rest, and as ln(G²/p²) where it is choked.</summary>
 internal sealed class NozzleCurve
 {
-    const int PiecesBelow = 16;
-    const int PiecesAbove = 32;
-    const int PiecesNear = 8;
+    const int PiecesBelow = 8;
+    const int PiecesAbove = 16;
+    const int PiecesNear = 5;
 
     // Beside the surroundings' pressure.
     const double Hair = 1e-6;
@@ -40,11 +40,12 @@ internal sealed class NozzleCurve
         for (var i = ends.Count - 2; i >= 0; i--)
             if (ends[i].At > 0.9995 * ends[i + 1].At && ends[i].At != onset) ends.RemoveAt(i);
         var curve = new PieceCurve(1, [Math.Log(low), .. ends.Select(end => Math.Log(end.At))], [.. ends.Select(end => end.Pieces)]);
+        var hint = default(NozzleHint);
         for (var s = curve.Stretches - 1; s >= 0; s--)
             for (var i = curve.NodesOf(s) - 1; i >= 0; i--)
             {
                 var pressure = Math.Exp(curve.Place(s, i)) * curve.Side(s, i);
-                var flux = NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model).Flux;
+                var flux = NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model, ref hint).Flux;
                 if (!(flux > 0)) return null;
                 var isChoked = ends[s].At > onset;
                 curve.Value(s, i, 0) = Math.Log(flux * flux / (isChoked ? pressure * pressure : pressure - ambient));
@@ -70,11 +71,13 @@ internal sealed class NozzleCurve
     // The pressure over which the throat's is over that outside; infinite where that is so nowhere.
     static double FindOnset(IStream stream, double low, double top, double ambient, NozzleModel model)
     {
-        bool IsChoked(double pressure) => NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model).Throat > ambient;
+        var hint = default(NozzleHint);
+        bool IsChoked(double pressure) => NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model, ref hint).Throat > ambient * (1 + 1e-9);
         if (!IsChoked(top)) return double.PositiveInfinity;
         if (IsChoked(low)) return low;
-        var (under, over) = (Math.Log(low), Math.Log(top));
-        for (var i = 0; i < 26; i++)
+        // Throats lie between a fifth of the total pressure and all of it.
+        var (under, over) = (Math.Log(low), Math.Log(Math.Min(5 * ambient, top)));
+        for (var i = 0; i < 13; i++)
         {
             var middle = 0.5 * (under + over);
             if (IsChoked(Math.Exp(middle))) over = middle;

@@ -58,6 +58,9 @@ internal sealed class PureNozzleWay(
     }
 
     /// <inheritdoc/>
+    public bool HasDelay => !double.IsNaN(vapourPart);
+
+    /// <inheritdoc/>
     public double Part(double ratio)
     {
         if (double.IsNaN(vapourPart)) return 1;

@@ -1,3 +1,6 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
 namespace FlowCalc.Agents;
 
 /// <summary>The fast form of saturation: cubic pieces with exact slopes, uniform in u = √(1 − T/Tc), which crowds them near the critical point, and in ln p for the way back.</summary>
@@ -9,7 +12,9 @@ internal sealed class SaturationCurve
 {
     const int Pieces = 128;
     const int LogPieces = 512;
-    const int Quantities = 7;
+
+    // Seven and one left over: two hardware vectors.
+    const int Quantities = 8;
     const double HighestPart = 0.9995;
 
     // Colder than any bottle or nozzle gets, and above where vapour pressures are too small to matter.
@@ -57,7 +62,7 @@ internal sealed class SaturationCurve
     /// <summary>The phases at a pressure; NaN throughout outside the range.</summary>
     /// <param name="pressure">Absolute pressure, Pa.</param>
     public SaturatedPoint AtPressure(double pressure) =>
-        pressure >= LowestPressure && pressure <= HighestPressure ? At(Temperature(pressure)) with { Pressure = pressure } : Nothing;
+        pressure >= LowestPressure && pressure <= HighestPressure ? At(Temperature(pressure), pressure) : Nothing;
 
     /// <summary>Temperature at a pressure, K; beyond the range the outermost piece goes on.</summary>
     /// <param name="pressure">Absolute pressure, Pa.</param>
@@ -73,18 +78,16 @@ internal sealed class SaturationCurve
 
     static SaturatedPoint Nothing => new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
 
-    SaturatedPoint At(double temperature)
+    SaturatedPoint At(double temperature, double? pressure = null)
     {
         var x = (Root(temperature) - firstRoot) / rootStep;
         var i = (int)Math.Clamp(x, 0, Pieces - 1);
         var u = x - i;
         var rest = 1 - u;
         var (a, b, c, d) = (rest * rest * (1 + 2 * u), rest * rest * u, u * u * (3 - 2 * u), -u * u * rest);
-        ReadOnlySpan<double> left = nodes.AsSpan(2 * Quantities * i, 4 * Quantities);
-        Span<double> values = stackalloc double[Quantities];
-        for (var q = 0; q < Quantities; q++)
-            values[q] = a * left[q] + b * left[q + Quantities] + c * left[q + 2 * Quantities] + d * left[q + 3 * Quantities];
-        return new(temperature, Math.Exp(values[0]), values[1], Math.Exp(values[2]), values[3], values[4], values[5], values[6]);
+        var left = MemoryMarshal.Cast<double, Vector256<double>>(nodes.AsSpan(2 * Quantities * i, 4 * Quantities));
+        var (first, second) = (a * left[0] + b * left[2] + c * left[4] + d * left[6], a * left[1] + b * left[3] + c * left[5] + d * left[7]);
+        return new(temperature, pressure ?? Math.Exp(first[0]), first[1], Math.Exp(first[2]), first[3], second[0], second[1], second[2]);
     }
 
     double Root(double temperature) => Math.Sqrt(1 - temperature / criticalTemperature);

@@ -37,17 +37,17 @@ public sealed class ExpansionLaws
         var fluid = Fluid.Of(id);
         var start = fluid.Saturation!.AtTemperature(kelvin);
         PureStream Stream() => new(fluid, start.Pressure, start.LiquidEnthalpy + vapour * start.Latent, kelvin, vapour > 0 ? start.VapourDensity : start.LiquidDensity, Ambient / 2);
-        Check(Stream, start.Pressure, 1e-7, 5e-3);
+        Check(Stream, start.Pressure, 1e-6, 1e-2);
     }
 
     [Theory]
     // Hot bottles of one phase that boil on their way, beside the critical point; and gases.
-    [InlineData("carbon-dioxide", 333.15, 680, 3e-4, 1e-2)]
-    [InlineData("HFC-23", 323.15, 860, 2e-3, 1e-2)]
-    [InlineData("nitrogen", 288.15, 223, 1e-7, 1e-6)]
-    [InlineData("argon", 288.15, 356, 1e-7, 1e-6)]
-    [InlineData("IG-541", 288.15, 270, 1e-7, 1e-6)]
-    [InlineData("IG-55", 253.15, 300, 1e-7, 1e-6)]
+    [InlineData("carbon-dioxide", 333.15, 680, 2e-3, 2e-2)]
+    [InlineData("HFC-23", 323.15, 860, 5e-3, 2e-2)]
+    [InlineData("nitrogen", 288.15, 223, 1e-6, 1e-5)]
+    [InlineData("argon", 288.15, 356, 1e-6, 1e-5)]
+    [InlineData("IG-541", 288.15, 270, 1e-6, 1e-5)]
+    [InlineData("IG-55", 253.15, 300, 1e-6, 1e-5)]
     public void The_table_of_a_dense_fluid_is_within_its_tolerance(string id, double kelvin, double density, double path, double nozzle)
     {
         var fluid = Fluid.Of(id);

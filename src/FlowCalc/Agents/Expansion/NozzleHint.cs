@@ -1,0 +1,11 @@
+namespace FlowCalc.Agents;
+
+/// <summary>Where a neighbouring search for the throat ended; empty at first.</summary>
+internal struct NozzleHint
+{
+    /// <summary>Throat pressure over total pressure.</summary>
+    public double Throat;
+
+    /// <summary>The same of the choked equilibrium expansion.</summary>
+    public double Equilibrium;
+}
