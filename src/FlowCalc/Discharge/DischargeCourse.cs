@@ -51,6 +51,9 @@ internal sealed record DischargeCourse
     /// <summary>Liquid left in the line, kg, and of it what clings to the wall as a film.</summary>
     public double LeftInTubes { get; init; }
 
+    /// <summary>Most agent that the line held, kg; 0 where it is not told.</summary>
+    public double PeakInLine { get; init; }
+
     /// <summary>Gas left in one bottle and the line, kg.</summary>
     public double GasLeft { get; init; }
 

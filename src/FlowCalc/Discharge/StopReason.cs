@@ -8,4 +8,7 @@ public enum StopReason
 
     /// <summary>The cushion has no pressure left that moves liquid, and no gas leaves.</summary>
     FlowStopped,
+
+    /// <summary>The agent in the bottle has come to its triple point: what is left turns solid, which is not modelled.</summary>
+    TriplePoint,
 }

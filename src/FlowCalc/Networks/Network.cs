@@ -39,15 +39,20 @@ internal sealed class Network
     /// <summary>True where any point lies higher or lower than the one before it: only then can a nozzle stay dry.</summary>
     public required bool HasRise { get; init; }
 
+    /// <summary>The same tree with constant losses of its own, to be changed.</summary>
+    public Network WithOwnConstants() => With(Rise, [.. Constant]);
+
     /// <summary>The same tree in another attitude.</summary>
     /// <param name="rise">Height of each point over the point that feeds it, m.</param>
-    public Network WithRise(double[] rise) => new()
+    public Network WithRise(double[] rise) => With(rise, Constant);
+
+    Network With(double[] rise, double[] constant) => new()
     {
         Count = Count,
         Parent = Parent,
         Tubes = Tubes,
         Throats = Throats,
-        Constant = Constant,
+        Constant = constant,
         Rise = rise,
         Bends = Bends,
         Tees = Tees,

@@ -5,7 +5,7 @@ internal sealed class NozzleCurve
 {
     const int PiecesBelow = 8;
     const int PiecesAbove = 16;
-    const int PiecesNear = 5;
+    const int PiecesNear = 8;
 
     // Beside the surroundings' pressure.
     const double Hair = 1e-6;

@@ -1,0 +1,100 @@
+using FlowCalc.Agents;
+
+namespace FlowCalc.Discharge;
+
+/// <summary>The right-hand side of an expanding discharge. Entries: the bottle's, then agent out of all bottles, agent in the line, and agent out of each nozzle, kg.</summary>
+/// <remarks>
+/// While the line fills, its flow is that of the full line, and a nozzle gives nothing until the agent has come to it. Afterwards the line holds what a steady
+/// flow would; it follows that with the time that the agent takes through it, so that bottle and nozzles may differ in flow.
+/// </remarks>
+internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine line, CancellationToken cancellation)
+{
+    readonly int bottle = problem.Bottle.Length;
+    readonly int nozzles = problem.Network.Nozzles.Length;
+
+    /// <summary>Entry of the agent out of all bottles, kg.</summary>
+    public int Out => bottle;
+
+    /// <summary>Entry of the agent in the line, kg.</summary>
+    public int InLine => bottle + 1;
+
+    /// <summary>First entry of the agent out of the nozzles, kg.</summary>
+    public int Delivered => bottle + 2;
+
+    /// <summary>Number of entries.</summary>
+    public int Length => bottle + 2 + nozzles;
+
+    /// <summary>The stream's table for this step.</summary>
+    public ExpansionTable Table { get; set; } = null!;
+
+    /// <summary>What leaves.</summary>
+    public ExpandingStage Stage { get; set; }
+
+    /// <summary>Whether agent has come to each nozzle.</summary>
+    public bool[] HasArrived { get; } = new bool[problem.Network.Nozzles.Length];
+
+    /// <summary>Mass in the line when its sweep began, kg.</summary>
+    public double SweptMass { get; set; }
+
+    /// <summary>Why the last call has no answer; null where it has one.</summary>
+    public string? Failure { get; private set; }
+
+    /// <summary>What the outlet drew at the last call.</summary>
+    public Draw Last { get; private set; }
+
+    /// <summary>Whether the outlet stands in liquid.</summary>
+    public bool IsLiquid => Stage == ExpandingStage.Liquid;
+
+    /// <summary>Absolute pressure before the line, Pa.</summary>
+    /// <param name="draw">What the outlet draws.</param>
+    public double Drive(in Draw draw) => Math.Min(draw.Pressure, problem.SetPressure);
+
+    /// <summary>Rates of change.</summary>
+    /// <param name="time">Time since the valve began to open, s.</param>
+    /// <param name="y">The state.</param>
+    /// <param name="rates">Its rates; overwritten.</param>
+    /// <returns>False where there is no answer.</returns>
+    public bool Fill(double time, Span<double> y, Span<double> rates)
+    {
+        rates.Clear();
+        if (!problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw)) return Fail("The bottle's contents left the range of their data.");
+        Last = draw;
+        var drive = Drive(draw);
+        if (drive <= problem.Ambient * (1 + 1e-6)) return true;
+        if (line.Solve(Table, drive, time, cancellation) is { } failure) return Fail(failure);
+        double steady = line.Flow, delivered = 0;
+        for (var i = 0; i < nozzles; i++)
+        {
+            var flow = HasArrived[i] ? line.NozzleFlow(i) : 0;
+            rates[Delivered + i] = flow * draw.AgentPart;
+            delivered += flow;
+        }
+        var outflow = Outflow(steady, drive, y[InLine]);
+        rates[Out] = outflow * draw.AgentPart;
+        rates[InLine] = (outflow - delivered) * draw.AgentPart;
+        return problem.Bottle.TryRates(y[..bottle], IsLiquid, outflow / problem.Count, rates[..bottle]) || Fail("The bottle's contents left the range of their data.");
+    }
+
+    double Outflow(double steady, double drive, double inLine)
+    {
+        if (Array.IndexOf(HasArrived, false) >= 0 || !(steady > 0)) return steady;
+        // Gas follows into the volume that the agent leaves.
+        if (Stage == ExpandingStage.Sweep) return Math.Min(steady, steady * Table.At(Math.Log(drive)).Density * TotalVolume / Math.Max(SweptMass, 1e-12) * GasRatio);
+        var held = line.Held(Table);
+        return held > 0 ? Math.Max(steady + (held - inLine) * steady / held, 0) : steady;
+    }
+
+    /// <summary>Density of the gas that follows over the density of the table's stream at the same pressure.</summary>
+    public double GasRatio { get; set; } = 1;
+
+    double TotalVolume => problem.Volume.Sum();
+
+    bool Fail(string why)
+    {
+        Failure = why;
+        return false;
+    }
+
+    /// <summary>Drops the reason of a call that a smaller step has made good.</summary>
+    public void Forget() => Failure = null;
+}

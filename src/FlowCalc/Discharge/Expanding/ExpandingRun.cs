@@ -1,0 +1,237 @@
+using System.Globalization;
+using FlowCalc.Agents;
+
+namespace FlowCalc.Discharge;
+
+/// <summary>One discharge of a gas or a liquefied gas, from the opening valve to its end.</summary>
+/// <remarks>
+/// Each step has one table of the stream, for the state that its middle is expected to have; that is of second order, as the error of a step
+/// that the pair of order 5(4) sees is of a higher one.
+/// </remarks>
+internal sealed class ExpandingRun
+{
+    const int MostSteps = 3_000;
+
+    // Of the surroundings' pressure, and of the greatest flow.
+    const double EndRatio = 1.01;
+    const double AllButStopped = 1e-3;
+
+    readonly ExpandingProblem problem;
+    readonly ExpandingLine line;
+    readonly ExpandingRates rates;
+    readonly ExpandingTrace trace;
+    readonly DormandPrince stepper;
+    readonly double[] y, scale, clock;
+    double time, step, sweptFrom;
+    int steps;
+
+    ExpandingRun(ExpandingProblem problem, CancellationToken cancellation)
+    {
+        this.problem = problem;
+        line = new ExpandingLine(problem);
+        rates = new ExpandingRates(problem, line, cancellation);
+        trace = new ExpandingTrace(problem, line, rates);
+        stepper = new DormandPrince(rates.Length);
+        (y, scale, clock) = (new double[rates.Length], new double[rates.Length], new double[problem.Network.Nozzles.Length]);
+        Array.Fill(clock, double.NaN);
+    }
+
+    /// <summary>Runs a discharge.</summary>
+    /// <param name="problem">The discharge.</param>
+    /// <param name="cancellation">Asked at every solve of the line.</param>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static DischargeCourse Of(ExpandingProblem problem, CancellationToken cancellation) => new ExpandingRun(problem, cancellation).Run();
+
+    DischargeCourse Run()
+    {
+        var bottle = problem.Bottle;
+        bottle.Start(y.AsSpan(0, bottle.Length));
+        bottle.AllowedErrors(scale);
+        scale.AsSpan(bottle.Length).Fill(bottle.Charge * problem.Count);
+        for (var i = 0; i < scale.Length; i++) scale[i] *= problem.Tolerance;
+        if (!bottle.TryDraw(y.AsSpan(0, bottle.Length), isLiquid: true, out var first)) return Failed("The bottle's contents are outside their data.");
+        rates.Stage = bottle.StartsWithLiquid && first.LiquidVolume <= problem.VolumeLeft ? ExpandingStage.Gas : ExpandingStage.Liquid;
+        step = 1e-3;
+        while (steps++ < MostSteps)
+        {
+            if (Prepare() is { } failure) return Failed(failure);
+            trace.Add(time, y, stepper.StartRates);
+            if (Ending() is { } reason) return trace.Close(time, y, reason, steps);
+            if (!Advance()) return Failed(rates.Failure ?? string.Create(CultureInfo.InvariantCulture, $"The discharge cannot be followed beyond {time:G6} s: its steps became too small."));
+        }
+        return Failed($"The discharge was not over after {MostSteps} steps.");
+    }
+
+    // Table, rates at the start and size of the next step.
+    string? Prepare()
+    {
+        var length = problem.Bottle.Length;
+        if (rates.Table is null && !TryTable(y)) return NoTable;
+        if (rates.Table is null) return NoTable;
+        stepper.Restart();
+        if (!rates.Fill(time, y, stepper.StartRates)) return rates.Failure;
+        if (double.IsNaN(clock[0])) SetClock();
+        step = Math.Min(step, Largest());
+        if (rates.Stage == ExpandingStage.Sweep) return null;
+        var middle = (double[])y.Clone();
+        for (var i = 0; i < length; i++) middle[i] += 0.5 * step * stepper.StartRates[i];
+        if (!TryTable(middle)) return NoTable;
+        return rates.Fill(time, y, stepper.StartRates) ? null : rates.Failure;
+    }
+
+    static string NoTable => "The agent has no state somewhere on its way to the nozzles within its data.";
+
+    bool TryTable(ReadOnlySpan<double> state)
+    {
+        var bottle = problem.Bottle;
+        if (bottle.Stream(state[..bottle.Length], rates.IsLiquid, 0.5 * problem.Ambient) is not { } stream || !bottle.TryDraw(state[..bottle.Length], rates.IsLiquid, out var draw)
+            || !bottle.TryDraw(y.AsSpan(0, bottle.Length), rates.IsLiquid, out var now)) return false;
+        var top = Math.Max(1.02 * Math.Max(rates.Drive(draw), rates.Drive(now)), 1.1 * problem.Ambient);
+        if (ExpansionTable.TryBuild(stream, top, problem.Ambient, problem.Nozzles) is not { } table) return false;
+        rates.Table = table;
+        return true;
+    }
+
+    // Agent that has left the bottles when it comes to each nozzle.
+    void SetClock()
+    {
+        var flow = line.Flow;
+        if (!(flow > 0)) return;
+        var passage = line.Passage(rates.Table);
+        for (var i = 0; i < clock.Length; i++)
+        {
+            clock[i] = flow * passage[i];
+            if (clock[i] == 0) Arrive(i);
+        }
+    }
+
+    void Arrive(int nozzle)
+    {
+        if (rates.HasArrived[nozzle]) return;
+        rates.HasArrived[nozzle] = true;
+        trace.Arrival[nozzle] = time;
+    }
+
+    double Largest()
+    {
+        var flow = stepper.StartRates[rates.Out] / problem.Count;
+        var bottle = problem.Bottle;
+        var left = Math.Max(bottle.Agent(y.AsSpan(0, bottle.Length)), 0.02 * bottle.Charge);
+        var most = flow > 0 ? problem.LargestPart * (rates.Stage == ExpandingStage.Liquid ? Math.Min(bottle.Charge, 4 * left) : 2 * left) / flow : 0.1;
+        if (time < problem.OpeningTime) most = Math.Min(most, Math.Max(0.2 * problem.OpeningTime, 1e-4));
+        return most;
+    }
+
+    StopReason? Ending()
+    {
+        var draw = rates.Last;
+        if (rates.Drive(draw) <= EndRatio * problem.Ambient) return StopReason.Equalised;
+        if (draw.Pressure <= problem.FloorPressure) return StopReason.TriplePoint;
+        var isStarting = time <= problem.OpeningTime;
+        return !isStarting && line.Flow <= AllButStopped * trace.PeakFlow ? StopReason.FlowStopped : null;
+    }
+
+    bool Advance()
+    {
+        while (step > 1e-12 * Math.Max(time, 1e-3))
+        {
+            var isLanding = time < problem.OpeningTime && time + step >= problem.OpeningTime;
+            if (isLanding) step = problem.OpeningTime - time;
+            var error = stepper.Try(rates.Fill, time, y, step, scale);
+            if (!(error <= 1))
+            {
+                step *= double.IsNaN(error) ? 0.25 : Math.Clamp(0.9 * Math.Pow(error, -0.2), 0.1, 0.9);
+                continue;
+            }
+            rates.Forget();
+            var part = FirstEvent();
+            trace.Pass(stepper, time, step, part);
+            stepper.At(part, y);
+            time = isLanding && part == 1 ? problem.OpeningTime : time + part * step;
+            Switch();
+            if (part == 1) step *= Math.Clamp(0.9 * Math.Pow(Math.Max(error, 1e-10), -0.2), 0.2, 3);
+            return true;
+        }
+        return false;
+    }
+
+    // Part of the step after which something changes; 1 where nothing does.
+    double FirstEvent()
+    {
+        double first = 1;
+        for (var i = 0; i < clock.Length; i++)
+            if (!rates.HasArrived[i] && stepper.End[rates.Out] >= clock[i]) first = Math.Min(first, Root(part => stepper.At(rates.Out, part) - clock[i], 1));
+        if (rates.Stage == ExpandingStage.Liquid && problem.Bottle.StartsWithLiquid && IsUncovered(1)) first = Math.Min(first, Root(part => IsUncovered(part) ? 1 : -1, first));
+        if (rates.Stage == ExpandingStage.Sweep && Swept(1) >= rates.SweptMass) first = Math.Min(first, Root(part => Swept(part) - rates.SweptMass, first));
+        if (DriveAt(1) <= EndRatio * problem.Ambient) first = Math.Min(first, Root(part => EndRatio * problem.Ambient - DriveAt(part), first));
+        return first;
+    }
+
+    double DriveAt(double part)
+    {
+        var length = problem.Bottle.Length;
+        Span<double> state = stackalloc double[length];
+        for (var i = 0; i < length; i++) state[i] = stepper.At(i, part);
+        return problem.Bottle.TryDraw(state, rates.IsLiquid, out var draw) ? rates.Drive(draw) : double.PositiveInfinity;
+    }
+
+    // Bisection: some of these only know on which side they are.
+    static double Root(Func<double, double> past, double high)
+    {
+        double low = 0;
+        if (past(high) < 0) return 1;
+        for (var i = 0; i < 40; i++)
+        {
+            var middle = 0.5 * (low + high);
+            if (past(middle) >= 0) high = middle;
+            else low = middle;
+        }
+        return high;
+    }
+
+    bool IsUncovered(double part)
+    {
+        var length = problem.Bottle.Length;
+        Span<double> state = stackalloc double[length];
+        for (var i = 0; i < length; i++) state[i] = stepper.At(i, part);
+        return problem.Bottle.TryDraw(state, isLiquid: true, out var draw) && draw.LiquidVolume <= problem.VolumeLeft;
+    }
+
+    double Swept(double part)
+    {
+        double sum = 0;
+        for (var i = 0; i < clock.Length; i++) sum += stepper.At(rates.Delivered + i, part);
+        return sum - sweptFrom;
+    }
+
+    void Switch()
+    {
+        for (var i = 0; i < clock.Length; i++)
+            if (y[rates.Out] >= clock[i] * (1 - 1e-12)) Arrive(i);
+        var length = problem.Bottle.Length;
+        if (rates.Stage == ExpandingStage.Liquid && problem.Bottle.StartsWithLiquid
+            && problem.Bottle.TryDraw(y.AsSpan(0, length), isLiquid: true, out var draw) && draw.LiquidVolume <= problem.VolumeLeft * (1 + 1e-9) + 1e-12) StartSweep(draw);
+        else if (rates.Stage == ExpandingStage.Sweep && y.AsSpan(rates.Delivered, clock.Length).ToArray().Sum() - sweptFrom >= rates.SweptMass * (1 - 1e-9))
+        {
+            rates.Stage = ExpandingStage.Gas;
+            rates.Table = null!;
+        }
+    }
+
+    void StartSweep(in Draw draw)
+    {
+        trace.LiquidEnd = time;
+        rates.SweptMass = y[rates.InLine];
+        sweptFrom = y.AsSpan(rates.Delivered, clock.Length).ToArray().Sum();
+        trace.StartSweep(time, line.Passage(rates.Table));
+        var drive = rates.Drive(draw);
+        var gas = problem.Bottle.Stream(y.AsSpan(0, problem.Bottle.Length), isLiquid: false, 0.5 * problem.Ambient)?.At(0.999 * drive).Density ?? double.NaN;
+        var agent = rates.Table.At(Math.Log(drive)).Density;
+        rates.GasRatio = gas > 0 ? gas / agent : 0;
+        rates.Stage = rates.SweptMass > 0 ? ExpandingStage.Sweep : ExpandingStage.Gas;
+        if (rates.Stage == ExpandingStage.Gas) rates.Table = null!;
+        step = Math.Min(step, 0.05);
+    }
+
+    static DischargeCourse Failed(string failure) => new() { Failure = failure };
+}

@@ -1,0 +1,53 @@
+namespace FlowCalc.Discharge;
+
+/// <summary>Heat from a bottle's shell to what is in it.</summary>
+/// <remarks>
+/// Gas: free convection, Nu = 0.13 Ra^(1/3) (McAdams 1954, from memory), with the conductivity of Eucken's rule k = μ·(cv + 9R/4). Liquid that boils: a constant coefficient,
+/// the order of free convection in a liquid (common practice, no source). Both are uncertain by half again either way.
+/// </remarks>
+internal sealed record ShellHeat
+{
+    const double Nusselt = 0.13;
+
+    // W/(m²·K).
+    const double WettedCoefficient = 500;
+
+    // Heat that follows its wall more than so many times quicker than the bottle empties changes nothing but the size of the steps.
+    const double MostFollowing = 40;
+
+    /// <summary>Inside area of the shell, m².</summary>
+    public required double Area { get; init; }
+
+    /// <summary>Heat capacity of the shell, J/K; infinite for one that keeps its temperature.</summary>
+    public double Capacity { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Effective gravity, m/s².</summary>
+    public double Gravity { get; init; } = 9.80665;
+
+    /// <summary>Multiplies both coefficients; 0 for no heat.</summary>
+    public double Factor { get; init; } = 1;
+
+    /// <summary>A constant conductance instead, W/K; null for convection.</summary>
+    public double? Conductance { get; init; }
+
+    /// <summary>Heat to the contents, W.</summary>
+    /// <param name="wall">Temperature of the shell, K.</param>
+    /// <param name="contents">Temperature of the contents, K.</param>
+    /// <param name="wetted">Part of the area that liquid wets, 0 to 1.</param>
+    /// <param name="density">Density of the gas, kg/m³.</param>
+    /// <param name="viscosity">Dynamic viscosity of the gas, Pa·s.</param>
+    /// <param name="isochoric">cv of the gas, J/(kg·K).</param>
+    /// <param name="gasConstant">Its gas constant, J/(kg·K).</param>
+    /// <param name="following">Heat capacity of the contents over the time in which they leave, W/K.</param>
+    public double Rate(double wall, double contents, double wetted, double density, double viscosity, double isochoric, double gasConstant, double following)
+    {
+        if (Conductance is { } fixedConductance) return Math.Min(fixedConductance, MostFollowing * following) * (wall - contents);
+        if (Factor == 0) return 0;
+        var difference = wall - contents;
+        var conductivity = viscosity * (isochoric + 2.25 * gasConstant);
+        var prandtl = (isochoric + gasConstant) * viscosity / conductivity;
+        var rayleigh = Gravity / contents * Math.Abs(difference) * density * density * prandtl / (viscosity * viscosity);
+        var coefficient = (1 - wetted) * Nusselt * conductivity * Math.Cbrt(rayleigh) + wetted * WettedCoefficient;
+        return Math.Min(Factor * coefficient * Area, MostFollowing * following) * difference;
+    }
+}

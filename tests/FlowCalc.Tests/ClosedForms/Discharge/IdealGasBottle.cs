@@ -1,0 +1,38 @@
+using FlowCalc.Agents;
+using FlowCalc.Discharge;
+
+namespace FlowCalc.Tests.ClosedForms.Discharge;
+
+/// <summary>A bottle of an ideal gas, insulated or with a constant conductance to a wall that keeps its temperature.</summary>
+internal sealed class IdealGasBottle(double gasConstant, double ratio, double volume, double pressure, double temperature, double conductance) : IExpandingBottle
+{
+    double Cv => gasConstant / (ratio - 1);
+
+    public int Length => 2;
+
+    public bool StartsWithLiquid => false;
+
+    public double Charge => pressure * volume / (gasConstant * temperature);
+
+    public void Start(Span<double> y) => (y[0], y[1]) = (Charge, Charge * Cv * temperature);
+
+    public void AllowedErrors(Span<double> scale) => (scale[0], scale[1]) = (Charge, Charge * Cv * temperature);
+
+    public bool TryDraw(ReadOnlySpan<double> y, bool isLiquid, out Draw draw)
+    {
+        var t = y[1] / (y[0] * Cv);
+        draw = new(y[0] * gasConstant * t / volume, t, t, 0, double.NaN, 1);
+        return true;
+    }
+
+    public IStream? Stream(ReadOnlySpan<double> y, bool isLiquid, double lowest) => new IdealGasStream(gasConstant, ratio, y[1] / (y[0] * Cv), 1.8e-5);
+
+    public bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, Span<double> rates)
+    {
+        var t = y[1] / (y[0] * Cv);
+        (rates[0], rates[1]) = (-flow, -flow * ratio * Cv * t + conductance * (temperature - t));
+        return true;
+    }
+
+    public double Agent(ReadOnlySpan<double> y) => y[0];
+}
