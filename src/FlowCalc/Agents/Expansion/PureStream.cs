@@ -12,6 +12,9 @@ internal sealed class PureStream : IStream
     // Between so many pressures a phase boundary is looked for.
     const int Scan = 48;
 
+    const double Above = 1.05;
+    const double Hair = 1e-6;
+
     // A liquid under less than this over its bubble pressure keeps its density.
     const double Slightly = 1.3;
 
@@ -19,6 +22,7 @@ internal sealed class PureStream : IStream
     readonly SaturationCurve? saturation;
     readonly double enthalpy;
     readonly SaturatedPoint bubble;
+    readonly (double Temperature, double Density) first;
     double temperature, density;
 
     /// <summary>Makes the stream of a state.</summary>
@@ -31,7 +35,9 @@ internal sealed class PureStream : IStream
     public PureStream(Fluid fluid, double pressure, double enthalpy, double temperature, double density, double lowest)
     {
         (this.fluid, saturation, this.enthalpy, this.temperature, this.density) = (fluid, fluid.Saturation, enthalpy, temperature, density);
-        Kink = FindKink(lowest, pressure);
+        first = (temperature, density);
+        // A little above the start, since a table reaches there and a saturated liquid stands right on its boundary.
+        Kink = FindKink(lowest, Above * pressure);
         IsSlightlyCompressed = !double.IsNaN(Kink) && pressure < Slightly * Kink && VapourPart(Kink * 0.999) is > 0 and < 0.5;
         if (IsSlightlyCompressed) bubble = saturation!.AtPressure(Kink);
     }
@@ -49,17 +55,28 @@ internal sealed class PureStream : IStream
     {
         var held = Held(pressure);
         if (IsSlightlyCompressed && pressure >= Kink) return new(bubble.LiquidDensity, bubble.Temperature, 0, fluid.LiquidViscosity(bubble.Temperature));
-        if (VapourPart(held) is >= 0 and <= 1 and var part)
+        if (Inside(held) is >= 0 and var part)
         {
             var point = saturation!.AtPressure(held);
             var volume = part / point.VapourDensity + (1 - part) / point.LiquidDensity;
             return new(pressure / held / volume, point.Temperature, part, 1 / (part / fluid.GasViscosity(point.Temperature) + (1 - part) / fluid.LiquidViscosity(point.Temperature)));
         }
         OnePhase.AtEnthalpy(fluid, pressure, enthalpy, ref temperature, ref density);
+        if (double.IsNaN(density)) return Edge(pressure);
         var isLiquid = saturation is not null && density > fluid.CriticalDensity;
         var (t, d) = (temperature, density);
-        if (double.IsNaN(d)) (temperature, density) = (300, 1);
         return new(d, t, isLiquid ? 0 : 1, isLiquid ? fluid.LiquidViscosity(t) : fluid.GasViscosity(t));
+    }
+
+    // One phase without an answer, a little beyond the boundary: the saturated phase of that side.
+    StreamState Edge(double pressure)
+    {
+        (temperature, density) = first;
+        if (!(pressure <= saturation?.HighestPressure)) return new(double.NaN, double.NaN, double.NaN, double.NaN);
+        var point = saturation.AtPressure(Held(pressure));
+        return VapourPart(Held(pressure)) < 0
+            ? new(point.LiquidDensity, point.Temperature, 0, fluid.LiquidViscosity(point.Temperature))
+            : new(point.VapourDensity, point.Temperature, 1, fluid.GasViscosity(point.Temperature));
     }
 
     /// <inheritdoc/>
@@ -68,7 +85,7 @@ internal sealed class PureStream : IStream
         if (saturation is not null && stagnation < saturation.LowestPressure) return new HeldWay(1 / At(stagnation).Density, stagnation);
         if (IsSlightlyCompressed && stagnation >= Kink)
             return new PureNozzleWay(fluid, stagnation, enthalpy, bubble.LiquidEntropy, 0, bubble, isLiquid: true, bubble.Temperature, bubble.LiquidDensity);
-        if (VapourPart(stagnation) is >= 0 and <= 1 and var part)
+        if (Inside(stagnation) is >= 0 and var part)
         {
             var point = saturation!.AtPressure(stagnation);
             return new PureNozzleWay(
@@ -76,6 +93,7 @@ internal sealed class PureStream : IStream
                 1 / (part / point.VapourDensity + (1 - part) / point.LiquidDensity));
         }
         var state = OnePhase.AtEnthalpy(fluid, stagnation, enthalpy, ref temperature, ref density);
+        if (double.IsNaN(density)) return new HeldWay(1 / At(stagnation).Density, stagnation);
         return new PureNozzleWay(fluid, stagnation, enthalpy, state.Entropy, double.NaN, default, isLiquid: false, temperature, density);
     }
 
@@ -89,6 +107,9 @@ internal sealed class PureStream : IStream
         return (enthalpy - point.LiquidEnthalpy) / point.Latent;
     }
 
+    // Part that is vapour where both phases are there, a hair of rounding included; negative elsewhere.
+    double Inside(double pressure) => VapourPart(pressure) is > -Hair and < 1 + Hair and var part ? Math.Clamp(part, 0, 1) : -1;
+
     double FindKink(double low, double high)
     {
         if (saturation is null) return double.NaN;
@@ -101,7 +122,7 @@ internal sealed class PureStream : IStream
             var pressure = i == Scan ? low : high * Math.Exp(-i * step);
             var side = Side(pressure);
             if (side != above)
-                return Brent.FindRoot(p => above == Phase.Liquid || side == Phase.Liquid ? VapourPart(p) : VapourPart(p) - 1, pressure, pressure * Math.Exp(step) * (1 + 1e-12), 1e-9 * pressure, 100);
+                return pressure * Math.Exp(Brent.FindRoot(x => VapourPart(pressure * Math.Exp(x)) - (above == Phase.Liquid || side == Phase.Liquid ? 0 : 1), 0, step, 1e-12, 200));
             above = side;
         }
         // A dense fluid from above the critical pressure meets the boundary at the end of the curve, if it is not already past it.

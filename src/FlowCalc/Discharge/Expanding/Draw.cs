@@ -27,10 +27,6 @@ internal interface IExpandingBottle
     /// <param name="y">State; overwritten.</param>
     void Start(Span<double> y);
 
-    /// <summary>Errors of a step that may be left, by entry.</summary>
-    /// <param name="scale">Overwritten.</param>
-    void AllowedErrors(Span<double> scale);
-
     /// <summary>What the outlet draws.</summary>
     /// <param name="y">State.</param>
     /// <param name="isLiquid">Whether the outlet stands in liquid, where there is any.</param>
@@ -49,9 +45,10 @@ internal interface IExpandingBottle
     /// <param name="y">State.</param>
     /// <param name="isLiquid">Whether the outlet stands in liquid.</param>
     /// <param name="flow">Flow out of one bottle, kg/s.</param>
+    /// <param name="step">Step of time that the rates are for, s: what is quicker than it need not be followed.</param>
     /// <param name="rates">Overwritten.</param>
     /// <returns>False where the state has left the data.</returns>
-    bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, Span<double> rates);
+    bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, double step, Span<double> rates);
 
     /// <summary>Agent in one bottle, kg.</summary>
     /// <param name="y">State.</param>

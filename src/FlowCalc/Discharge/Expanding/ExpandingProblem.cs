@@ -48,9 +48,6 @@ internal sealed record ExpandingProblem
     /// <summary>Whether only times and shares are asked, not curves.</summary>
     public bool IsBrief { get; init; }
 
-    /// <summary>Largest relative error of a step.</summary>
-    public double Tolerance { get; init; } = 1e-5;
-
-    /// <summary>Largest part of the charge, and of the pressure, in one step: what the table of a step is good for.</summary>
+    /// <summary>Largest part of the charge, and of the pressure, in one step: the rule of a step is of second order.</summary>
     public double LargestPart { get; init; } = 0.03;
 }

@@ -36,6 +36,9 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
     /// <summary>Mass in the line when its sweep began, kg.</summary>
     public double SweptMass { get; set; }
 
+    /// <summary>Size of the step that the rates are for, s.</summary>
+    public double Step { get; set; }
+
     /// <summary>Why the last call has no answer; null where it has one.</summary>
     public string? Failure { get; private set; }
 
@@ -57,10 +60,13 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
     public bool Fill(double time, Span<double> y, Span<double> rates)
     {
         rates.Clear();
+        Failure = null;
         if (!problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw)) return Fail("The bottle's contents left the range of their data.");
         Last = draw;
         var drive = Drive(draw);
-        if (drive <= problem.Ambient * (1 + 1e-6)) return true;
+        if (drive <= problem.Ambient * (1 + 1e-7)) return true;
+        // Gas that comes out of solution may raise the pressure: then a shorter step, with a table of its own, follows it.
+        if (Math.Log(drive) > Table.LogTop) return Fail("The pressure in the bottle rises faster than its steps can follow.");
         if (line.Solve(Table, drive, time, cancellation) is { } failure) return Fail(failure);
         double steady = line.Flow, delivered = 0;
         for (var i = 0; i < nozzles; i++)
@@ -72,7 +78,7 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
         var outflow = Outflow(steady, drive, y[InLine]);
         rates[Out] = outflow * draw.AgentPart;
         rates[InLine] = (outflow - delivered) * draw.AgentPart;
-        return problem.Bottle.TryRates(y[..bottle], IsLiquid, outflow / problem.Count, rates[..bottle]) || Fail("The bottle's contents left the range of their data.");
+        return problem.Bottle.TryRates(y[..bottle], IsLiquid, outflow / problem.Count, Step, rates[..bottle]) || Fail("The bottle's contents left the range of their data.");
     }
 
     double Outflow(double steady, double drive, double inLine)
@@ -81,7 +87,8 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
         // Gas follows into the volume that the agent leaves.
         if (Stage == ExpandingStage.Sweep) return Math.Min(steady, steady * Table.At(Math.Log(drive)).Density * TotalVolume / Math.Max(SweptMass, 1e-12) * GasRatio);
         var held = line.Held(Table);
-        return held > 0 ? Math.Max(steady + (held - inLine) * steady / held, 0) : steady;
+        // What is quicker than the steps need not be followed.
+        return held > 0 ? Math.Max(steady + (held - inLine) / Math.Max(held / steady, Step), 0) : steady;
     }
 
     /// <summary>Density of the gas that follows over the density of the table's stream at the same pressure.</summary>
@@ -94,7 +101,4 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
         Failure = why;
         return false;
     }
-
-    /// <summary>Drops the reason of a call that a smaller step has made good.</summary>
-    public void Forget() => Failure = null;
 }

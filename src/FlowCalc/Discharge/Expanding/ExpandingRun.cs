@@ -4,10 +4,7 @@ using FlowCalc.Agents;
 namespace FlowCalc.Discharge;
 
 /// <summary>One discharge of a gas or a liquefied gas, from the opening valve to its end.</summary>
-/// <remarks>
-/// Each step has one table of the stream, for the state that its middle is expected to have; that is of second order, as the error of a step
-/// that the pair of order 5(4) sees is of a higher one.
-/// </remarks>
+/// <remarks>Steps by the midpoint rule, each with one table of the stream for the state that its middle is expected to have.</remarks>
 internal sealed class ExpandingRun
 {
     const int MostSteps = 3_000;
@@ -16,13 +13,22 @@ internal sealed class ExpandingRun
     const double EndRatio = 1.01;
     const double AllButStopped = 1e-3;
 
+    const double Rounding = 1e-7;
+
+    // Right above the triple point the steps would only become small.
+    const double NearFloor = 1.02;
+
+    // By which a flow may change from the start of a step to its middle.
+    const double MostChange = 0.2;
+
     readonly ExpandingProblem problem;
     readonly ExpandingLine line;
     readonly ExpandingRates rates;
     readonly ExpandingTrace trace;
-    readonly DormandPrince stepper;
-    readonly double[] y, scale, clock;
-    double time, step, sweptFrom;
+    readonly MidpointStep stepper;
+    readonly double[] y, middle, clock;
+    double time, step, sweptFrom, lastPressure, lastTime;
+    bool hadLiquid;
     int steps;
 
     ExpandingRun(ExpandingProblem problem, CancellationToken cancellation)
@@ -31,8 +37,8 @@ internal sealed class ExpandingRun
         line = new ExpandingLine(problem);
         rates = new ExpandingRates(problem, line, cancellation);
         trace = new ExpandingTrace(problem, line, rates);
-        stepper = new DormandPrince(rates.Length);
-        (y, scale, clock) = (new double[rates.Length], new double[rates.Length], new double[problem.Network.Nozzles.Length]);
+        stepper = new MidpointStep(rates.Length);
+        (y, middle, clock) = (new double[rates.Length], new double[rates.Length], new double[problem.Network.Nozzles.Length]);
         Array.Fill(clock, double.NaN);
     }
 
@@ -46,11 +52,9 @@ internal sealed class ExpandingRun
     {
         var bottle = problem.Bottle;
         bottle.Start(y.AsSpan(0, bottle.Length));
-        bottle.AllowedErrors(scale);
-        scale.AsSpan(bottle.Length).Fill(bottle.Charge * problem.Count);
-        for (var i = 0; i < scale.Length; i++) scale[i] *= problem.Tolerance;
         if (!bottle.TryDraw(y.AsSpan(0, bottle.Length), isLiquid: true, out var first)) return Failed("The bottle's contents are outside their data.");
-        rates.Stage = bottle.StartsWithLiquid && first.LiquidVolume <= problem.VolumeLeft ? ExpandingStage.Gas : ExpandingStage.Liquid;
+        rates.Stage = first.LiquidVolume > 0 && first.LiquidVolume <= problem.VolumeLeft ? ExpandingStage.Gas : ExpandingStage.Liquid;
+        hadLiquid = rates.Stage == ExpandingStage.Liquid && first.LiquidVolume > 0;
         step = 1e-3;
         while (steps++ < MostSteps)
         {
@@ -65,17 +69,16 @@ internal sealed class ExpandingRun
     // Table, rates at the start and size of the next step.
     string? Prepare()
     {
-        var length = problem.Bottle.Length;
         if (rates.Table is null && !TryTable(y)) return NoTable;
-        if (rates.Table is null) return NoTable;
-        stepper.Restart();
+        rates.Step = step;
         if (!rates.Fill(time, y, stepper.StartRates)) return rates.Failure;
         if (double.IsNaN(clock[0])) SetClock();
         step = Math.Min(step, Largest());
         if (rates.Stage == ExpandingStage.Sweep) return null;
-        var middle = (double[])y.Clone();
-        for (var i = 0; i < length; i++) middle[i] += 0.5 * step * stepper.StartRates[i];
-        if (!TryTable(middle)) return NoTable;
+        stepper.Begin(y, step, middle);
+        // Past an end of the liquid the middle has no stream of this kind; then the start's serves.
+        if (!TryTable(middle) && !TryTable(y)) return NoTable;
+        rates.Step = step;
         return rates.Fill(time, y, stepper.StartRates) ? null : rates.Failure;
     }
 
@@ -85,8 +88,9 @@ internal sealed class ExpandingRun
     {
         var bottle = problem.Bottle;
         if (bottle.Stream(state[..bottle.Length], rates.IsLiquid, 0.5 * problem.Ambient) is not { } stream || !bottle.TryDraw(state[..bottle.Length], rates.IsLiquid, out var draw)
-            || !bottle.TryDraw(y.AsSpan(0, bottle.Length), rates.IsLiquid, out var now)) return false;
-        var top = Math.Max(1.02 * Math.Max(rates.Drive(draw), rates.Drive(now)), 1.1 * problem.Ambient);
+            || !bottle.TryDraw(y.AsSpan(0, bottle.Length), rates.IsLiquid, out var now)
+            || draw.LiquidVolume > 0 != now.LiquidVolume > 0) return false;
+        var top = Math.Max(1.04 * Math.Max(rates.Drive(draw), rates.Drive(now)), 1.1 * problem.Ambient);
         if (ExpansionTable.TryBuild(stream, top, problem.Ambient, problem.Nozzles) is not { } table) return false;
         rates.Table = table;
         return true;
@@ -117,7 +121,10 @@ internal sealed class ExpandingRun
         var flow = stepper.StartRates[rates.Out] / problem.Count;
         var bottle = problem.Bottle;
         var left = Math.Max(bottle.Agent(y.AsSpan(0, bottle.Length)), 0.02 * bottle.Charge);
-        var most = flow > 0 ? problem.LargestPart * (rates.Stage == ExpandingStage.Liquid ? Math.Min(bottle.Charge, 4 * left) : 2 * left) / flow : 0.1;
+        var most = flow > 0 ? problem.LargestPart * (rates.Stage == ExpandingStage.Liquid ? Math.Min(bottle.Charge, 4 * left) : 1.5 * left) / flow : 0.1;
+        var pressure = rates.Last.Pressure;
+        if (lastPressure > pressure && time > lastTime) most = Math.Min(most, 2 * problem.LargestPart * (time - lastTime) / Math.Log(lastPressure / pressure));
+        (lastPressure, lastTime) = (pressure, time);
         if (time < problem.OpeningTime) most = Math.Min(most, Math.Max(0.2 * problem.OpeningTime, 1e-4));
         return most;
     }
@@ -125,43 +132,50 @@ internal sealed class ExpandingRun
     StopReason? Ending()
     {
         var draw = rates.Last;
-        if (rates.Drive(draw) <= EndRatio * problem.Ambient) return StopReason.Equalised;
-        if (draw.Pressure <= problem.FloorPressure) return StopReason.TriplePoint;
+        if (rates.Drive(draw) <= EndRatio * problem.Ambient * (1 + Rounding)) return StopReason.Equalised;
+        if (draw.Pressure <= problem.FloorPressure * NearFloor) return StopReason.TriplePoint;
         var isStarting = time <= problem.OpeningTime;
         return !isStarting && line.Flow <= AllButStopped * trace.PeakFlow ? StopReason.FlowStopped : null;
     }
 
     bool Advance()
     {
-        while (step > 1e-12 * Math.Max(time, 1e-3))
+        while (step > 1e-9 * Math.Max(time, 1e-3))
         {
             var isLanding = time < problem.OpeningTime && time + step >= problem.OpeningTime;
             if (isLanding) step = problem.OpeningTime - time;
-            var error = stepper.Try(rates.Fill, time, y, step, scale);
-            if (!(error <= 1))
+            stepper.Begin(y, step, middle);
+            rates.Step = step;
+            if (!rates.Fill(time + 0.5 * step, middle, stepper.MiddleRates) || IsPastTheEnd() || double.IsPositiveInfinity(DriveAt(1)) || HasChanged())
             {
-                step *= double.IsNaN(error) ? 0.25 : Math.Clamp(0.9 * Math.Pow(error, -0.2), 0.1, 0.9);
+                step *= 0.5;
                 continue;
             }
-            rates.Forget();
             var part = FirstEvent();
             trace.Pass(stepper, time, step, part);
             stepper.At(part, y);
             time = isLanding && part == 1 ? problem.OpeningTime : time + part * step;
             Switch();
-            if (part == 1) step *= Math.Clamp(0.9 * Math.Pow(Math.Max(error, 1e-10), -0.2), 0.2, 3);
+            if (part == 1) step *= 1.5;
             return true;
         }
         return false;
     }
+
+    bool IsPastTheEnd() => rates.Drive(rates.Last) <= problem.Ambient * (1 + Rounding);
+
+    // A flow that jumps within a step, other than by the opening of the valve, is followed more closely.
+    bool HasChanged() =>
+        rates.Stage != ExpandingStage.Sweep && time > problem.OpeningTime && step > 1e-4
+        && Math.Abs(stepper.MiddleRates[rates.Out] - stepper.StartRates[rates.Out]) > MostChange * Math.Max(stepper.StartRates[rates.Out], 0.05 * trace.PeakFlow);
 
     // Part of the step after which something changes; 1 where nothing does.
     double FirstEvent()
     {
         double first = 1;
         for (var i = 0; i < clock.Length; i++)
-            if (!rates.HasArrived[i] && stepper.End[rates.Out] >= clock[i]) first = Math.Min(first, Root(part => stepper.At(rates.Out, part) - clock[i], 1));
-        if (rates.Stage == ExpandingStage.Liquid && problem.Bottle.StartsWithLiquid && IsUncovered(1)) first = Math.Min(first, Root(part => IsUncovered(part) ? 1 : -1, first));
+            if (!rates.HasArrived[i] && stepper.At(rates.Out, 1) >= clock[i]) first = Math.Min(first, Root(part => stepper.At(rates.Out, part) - clock[i], 1));
+        if (rates.Stage == ExpandingStage.Liquid && IsUncovered(1) && !IsUncovered(0)) first = Math.Min(first, Root(part => IsUncovered(part) ? 1 : -1, first));
         if (rates.Stage == ExpandingStage.Sweep && Swept(1) >= rates.SweptMass) first = Math.Min(first, Root(part => Swept(part) - rates.SweptMass, first));
         if (DriveAt(1) <= EndRatio * problem.Ambient) first = Math.Min(first, Root(part => EndRatio * problem.Ambient - DriveAt(part), first));
         return first;
@@ -194,7 +208,7 @@ internal sealed class ExpandingRun
         var length = problem.Bottle.Length;
         Span<double> state = stackalloc double[length];
         for (var i = 0; i < length; i++) state[i] = stepper.At(i, part);
-        return problem.Bottle.TryDraw(state, isLiquid: true, out var draw) && draw.LiquidVolume <= problem.VolumeLeft;
+        return problem.Bottle.TryDraw(state, isLiquid: true, out var draw) && hadLiquid && draw.LiquidVolume <= problem.VolumeLeft;
     }
 
     double Swept(double part)
@@ -209,8 +223,13 @@ internal sealed class ExpandingRun
         for (var i = 0; i < clock.Length; i++)
             if (y[rates.Out] >= clock[i] * (1 - 1e-12)) Arrive(i);
         var length = problem.Bottle.Length;
-        if (rates.Stage == ExpandingStage.Liquid && problem.Bottle.StartsWithLiquid
-            && problem.Bottle.TryDraw(y.AsSpan(0, length), isLiquid: true, out var draw) && draw.LiquidVolume <= problem.VolumeLeft * (1 + 1e-9) + 1e-12) StartSweep(draw);
+        if (rates.Stage == ExpandingStage.Liquid && problem.Bottle.TryDraw(y.AsSpan(0, length), isLiquid: true, out var draw))
+        {
+            // A gas that begins to condense keeps its outlet in gas.
+            if (draw.LiquidVolume > 0 && draw.LiquidVolume <= problem.VolumeLeft && !hadLiquid) rates.Stage = ExpandingStage.Gas;
+            else if (hadLiquid && draw.LiquidVolume <= problem.VolumeLeft * (1 + 1e-9) + 1e-12) StartSweep(draw);
+            hadLiquid |= draw.LiquidVolume > problem.VolumeLeft;
+        }
         else if (rates.Stage == ExpandingStage.Sweep && y.AsSpan(rates.Delivered, clock.Length).ToArray().Sum() - sweptFrom >= rates.SweptMass * (1 - 1e-9))
         {
             rates.Stage = ExpandingStage.Gas;

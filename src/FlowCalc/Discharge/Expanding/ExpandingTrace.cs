@@ -61,7 +61,7 @@ internal sealed class ExpandingTrace
     /// <param name="time">Its start, s.</param>
     /// <param name="step">Its size, s.</param>
     /// <param name="part">What is kept of it.</param>
-    public void Pass(DormandPrince stepper, double time, double step, double part)
+    public void Pass(MidpointStep stepper, double time, double step, double part)
     {
         double Out(double at)
         {

@@ -36,14 +36,6 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
     }
 
     /// <inheritdoc/>
-    public void AllowedErrors(Span<double> scale)
-    {
-        scale[Mass] = charge;
-        scale[Energy] = charge * fluid.GasConstant * start;
-        scale[Wall] = 100;
-    }
-
-    /// <inheritdoc/>
     public double Agent(ReadOnlySpan<double> y) => y[Mass];
 
     /// <inheritdoc/>
@@ -64,7 +56,7 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
     }
 
     /// <inheritdoc/>
-    public bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, Span<double> rates)
+    public bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, double step, Span<double> rates)
     {
         var zone = Find(y[Mass] / volume, y[Energy] / y[Mass]);
         if (!double.IsFinite(zone.Pressure)) return false;

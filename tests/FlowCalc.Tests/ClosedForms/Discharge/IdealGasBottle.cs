@@ -16,8 +16,6 @@ internal sealed class IdealGasBottle(double gasConstant, double ratio, double vo
 
     public void Start(Span<double> y) => (y[0], y[1]) = (Charge, Charge * Cv * temperature);
 
-    public void AllowedErrors(Span<double> scale) => (scale[0], scale[1]) = (Charge, Charge * Cv * temperature);
-
     public bool TryDraw(ReadOnlySpan<double> y, bool isLiquid, out Draw draw)
     {
         var t = y[1] / (y[0] * Cv);
@@ -27,7 +25,7 @@ internal sealed class IdealGasBottle(double gasConstant, double ratio, double vo
 
     public IStream? Stream(ReadOnlySpan<double> y, bool isLiquid, double lowest) => new IdealGasStream(gasConstant, ratio, y[1] / (y[0] * Cv), 1.8e-5);
 
-    public bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, Span<double> rates)
+    public bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, double step, Span<double> rates)
     {
         var t = y[1] / (y[0] * Cv);
         (rates[0], rates[1]) = (-flow, -flow * ratio * Cv * t + conductance * (temperature - t));
