@@ -1,3 +1,5 @@
+using FlowCalc.Losses;
+
 namespace FlowCalc.Networks;
 
 /// <summary>Steady flow of a gas or of a flashing liquid through a network: the sweeps of <see cref="SteadySolver"/>, with choking and acceleration.</summary>
@@ -35,13 +37,38 @@ internal static class CompressibleSolver
         var steps = 0;
         for (var round = 0; round < RoundsOfClosing; round++)
         {
-            if (!Converge(state, path, seen, settled, ref steps, cancellationToken)) break;
+            if (!Converge(state, path, seen, settled, ref steps, cancellationToken))
+            {
+                // Air drawn through a tee, which the answer would not allow anyway, is the usual reason: close what draws and try again.
+                if (DryNozzles.Update(steady, seen, mayOpen: false, out _)) continue;
+                break;
+            }
             Balance.SumFlows(steady);
-            if (DryNozzles.Update(steady, seen, mayOpen: round < RoundsOfClosing / 2, out _)) continue;
+            Still(state, path);
+            var mayOpen = round < RoundsOfClosing / 2;
+            if (DryNozzles.Update(steady, seen, mayOpen, out _)) continue;
+            if (!mayOpen && DryNozzles.IsAnyClosedInVain(steady, seen)) break;
             return Measure(state, path, seen, steps);
         }
         steady.IsWarm = false;
         return new(false, steps, double.NaN, double.NaN, "The flow of the expanding agent did not converge: neither full nor damped steps settle.");
+    }
+
+    // Where nothing flows no line gave a potential: it is the one above less what the tee takes from it and the weight.
+    static void Still<TPath>(CompressibleState state, TPath path) where TPath : struct, ICompressiblePath
+    {
+        var (network, steady) = (state.Network, state.Steady);
+        LossSweep.Fill(steady, new ViscosityByRun(state.Viscosity), path.ReferenceDensity);
+        for (var j = 0; j < network.Count; j++)
+        {
+            if (steady.Flow[j] != 0) continue;
+            var above = network.Parent[j] < 0 ? state.ReservoirLog : state.Log[network.Parent[j]];
+            var at = path.At(above);
+            var weight = network.Rise[j] * HydrostaticRise.StandardGravity * at.Density * at.Density / path.ReferenceDensity;
+            var potential = at.Potential - steady.Loss[j] - weight;
+            state.Log[j] = Math.Clamp(path.LogOf(potential, above), path.LogLow, path.LogTop);
+            steady.Potential[j] = potential;
+        }
     }
 
     static bool Converge<TPath>(CompressibleState state, TPath path, CompressiblePath<TPath> seen, double settled, ref int steps, CancellationToken cancellationToken)
@@ -51,6 +78,7 @@ internal static class CompressibleSolver
         for (var damping = 1.0; damping > 0.1; damping /= 2)
         {
             SteadySolver.Restart(state.Steady, seen, path.At(state.ReservoirLog).Potential);
+            Tame(state, path);
             var fill = path.Viscosity(path.LogTop);
             Array.Fill(state.Viscosity, fill);
             TakePotentials(state, path);
@@ -59,6 +87,23 @@ internal static class CompressibleSolver
             return true;
         }
         return false;
+    }
+
+    // The start is a liquid's, whose tubes never choke: flows that no tube can pass are taken back, all of them together.
+    static void Tame<TPath>(CompressibleState state, TPath path) where TPath : struct, ICompressiblePath
+    {
+        const double ofGreatest = 0.7;
+        var (flows, potentials) = (state.Steady.Flow, state.Steady.Potential);
+        double most = 0;
+        for (var j = 0; j < potentials.Length; j++) most = Math.Max(most, Math.Abs(flows[j]) / state.Area[j]);
+        var part = ofGreatest * path.Nozzle(state.ReservoirLog).Flux / most;
+        if (!(part < 1)) return;
+        var reservoir = path.At(state.ReservoirLog).Potential;
+        for (var j = 0; j < potentials.Length; j++)
+        {
+            flows[j] *= part;
+            potentials[j] = reservoir - part * part * (reservoir - potentials[j]);
+        }
     }
 
     static bool Iterate<TPath>(
@@ -98,13 +143,15 @@ internal static class CompressibleSolver
     // A step that would change a pressure by more than this, as a logarithm, or send it beyond the path, is shortened as a whole: its linear view does not reach so far.
     static void Shorten<TPath>(CompressibleState state, TPath path, double damping) where TPath : struct, ICompressiblePath
     {
-        const double farthest = 1;
+        const double farthest = 1, nearEdge = 0.3;
         var (potentials, last) = (state.Steady.Potential, state.LastPotential);
         var part = damping;
         for (var j = 0; j < potentials.Length; j++)
         {
             if (potentials[j] == last[j]) continue;
             var isFalling = potentials[j] < last[j];
+            // A point at the edge of the path is put back there on its own; it must not hold up the others.
+            if (isFalling ? state.Log[j] - path.LogLow < nearEdge : path.LogTop - state.Log[j] < nearEdge) continue;
             var bound = isFalling ? Math.Max(state.Log[j] - farthest, path.LogLow) : Math.Min(state.Log[j] + farthest, path.LogTop);
             var most = path.At(bound).Potential - last[j];
             var asked = potentials[j] - last[j];

@@ -12,6 +12,10 @@ internal sealed class ExpansionTable
     const int GasPart = 4;
     const int Temperature = 5;
 
+    // A phase boundary is rounded over this much of ln p on either side: its corner is sharper than Newton's method can take.
+    const double JointHalf = 0.015;
+    const double FloorJoint = 0.002;
+
     // Of the slope of ln ρ by ln p: a liquid that hardly gives; keeps the choking flux finite.
     const double LeastSlope = 1e-7;
 
@@ -50,10 +54,14 @@ internal sealed class ExpansionTable
     {
         var (low, high) = (Math.Log(0.5 * ambient), Math.Log(top));
         List<(double At, int Pieces)> ends = [];
-        foreach (var (pressure, pieces) in (ReadOnlySpan<(double, int)>)[(stream.Floor, 12), (stream.Kink, 48)])
-            if (Math.Log(pressure) is var at && at > low + 1e-3 && at < high - 1e-6) ends.Add((at, pieces));
+        foreach (var (pressure, pieces, half) in (ReadOnlySpan<(double, int, double)>)[(stream.Floor, 12, FloorJoint), (stream.Kink, 48, JointHalf)])
+            if (Math.Log(pressure) is var at && at - half > low + 1e-3 && at + half < high - 1e-6)
+            {
+                ends.Add((at - half, pieces));
+                ends.Add((at + half, 1));
+            }
         // A liquid hardly changes above its bubble point; what flashes or is a gas needs the nodes.
-        var isCompressed = ends.Count > 0 && ends[^1].At == Math.Log(stream.Kink) && high - ends[^1].At < 0.3;
+        var isCompressed = ends.Count > 0 && ends[^1].At == Math.Log(stream.Kink) + JointHalf && high - ends[^1].At < 0.3;
         ends.Add((high, isCompressed ? 6 : 48));
         var path = new PieceCurve(6, [low, .. ends.Select(end => end.At)], [.. ends.Select(end => end.Pieces)]);
         Fill(path, stream);
@@ -141,7 +149,7 @@ internal sealed class ExpansionTable
     static void Fill(PieceCurve path, IStream stream)
     {
         for (var s = path.Stretches - 1; s >= 0; s--)
-            for (var i = path.NodesOf(s) - 1; i >= 0; i--)
+            for (var i = path.NodesOf(s) - 1; i >= 0 && !path.IsJoint(s); i--)
             {
                 // On either side of a boundary, not on it.
                 var side = path.Side(s, i);
@@ -152,6 +160,7 @@ internal sealed class ExpansionTable
                 path.Value(s, i, Temperature) = state.Temperature;
             }
         foreach (var quantity in (ReadOnlySpan<int>)[Quotient, LogViscosity, GasPart, Temperature]) path.Slopes(quantity);
+        path.Join();
     }
 
     static void Integrate(PieceCurve path, double reference)

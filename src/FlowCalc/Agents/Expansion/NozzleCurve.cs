@@ -10,6 +10,9 @@ internal sealed class NozzleCurve
     // Beside the surroundings' pressure.
     const double Hair = 1e-6;
 
+    // A phase boundary is rounded over this much of ln p on either side.
+    const double JointHalf = 0.015;
+
     // Right below a bubble point the first vapour counts most: parts of its pressure.
     static readonly double[] Near = [0.9, 0.98, 0.996];
 
@@ -39,18 +42,30 @@ internal sealed class NozzleCurve
         // Ends that all but meet would leave no room for a stretch.
         for (var i = ends.Count - 2; i >= 0; i--)
             if (ends[i].At > 0.9995 * ends[i + 1].At && ends[i].At != onset) ends.RemoveAt(i);
-        var curve = new PieceCurve(1, [Math.Log(low), .. ends.Select(end => Math.Log(end.At))], [.. ends.Select(end => end.Pieces)]);
-        var hint = default(NozzleHint);
+        List<double> breaks = [Math.Log(low)];
+        List<int> pieces = [];
+        foreach (var (at, count) in ends)
+        {
+            var isCorner = at == stream.Kink && Math.Log(at) + JointHalf < Math.Log(top) && Math.Log(at) - JointHalf > breaks[^1] && onset < at;
+            breaks.Add(isCorner ? Math.Log(at) - JointHalf : Math.Log(at));
+            pieces.Add(count);
+            if (!isCorner) continue;
+            breaks.Add(Math.Log(at) + JointHalf);
+            pieces.Add(1);
+        }
+        var curve = new PieceCurve(1, breaks.ToArray(), pieces.ToArray());
+        var (hint, logOnset) = (default(NozzleHint), Math.Log(onset));
         for (var s = curve.Stretches - 1; s >= 0; s--)
-            for (var i = curve.NodesOf(s) - 1; i >= 0; i--)
+            for (var i = curve.NodesOf(s) - 1; i >= 0 && !curve.IsJoint(s); i--)
             {
                 var pressure = Math.Exp(curve.Place(s, i)) * curve.Side(s, i);
                 var flux = NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model, ref hint).Flux;
                 if (!(flux > 0)) return null;
-                var isChoked = ends[s].At > onset;
+                var isChoked = breaks[s + 1] > logOnset;
                 curve.Value(s, i, 0) = Math.Log(flux * flux / (isChoked ? pressure * pressure : pressure - ambient));
             }
         curve.Slopes(0);
+        curve.Join();
         return new(curve, ambient, Math.Log(onset));
     }
 

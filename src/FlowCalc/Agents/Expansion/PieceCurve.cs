@@ -62,6 +62,7 @@ internal sealed class PieceCurve
         for (var s = 0; s < pieces.Length; s++)
         {
             var last = pieces[s];
+            if (IsJoint(s)) continue;
             for (var i = 0; i <= last; i++)
             {
                 var k = Math.Clamp(i - 2, 0, Math.Max(last - 4, 0));
@@ -69,6 +70,28 @@ internal sealed class PieceCurve
             }
         }
     }
+
+    /// <summary>Whether a stretch of one piece joins its neighbours, with their values and slopes, and has none of its own.</summary>
+    /// <param name="stretch">Which.</param>
+    public bool IsJoint(int stretch) => pieces[stretch] == 1 && stretch > 0 && stretch < pieces.Length - 1;
+
+    /// <summary>Gives every joint the values and slopes of its neighbours.</summary>
+    public void Join()
+    {
+        for (var s = 1; s < pieces.Length - 1; s++)
+        {
+            if (!IsJoint(s)) continue;
+            for (var q = 0; q < quantities; q++)
+            {
+                Value(s, 0, q) = Value(s - 1, pieces[s - 1], q);
+                Value(s, 1, q) = Value(s + 1, 0, q);
+                SetSlope(s, 0, q, OwnSlope(s - 1, pieces[s - 1], q));
+                SetSlope(s, 1, q, OwnSlope(s + 1, 0, q));
+            }
+        }
+    }
+
+    double OwnSlope(int stretch, int node, int quantity) => nodes[2 * quantities * (first[stretch] + node) + quantities + quantity] * inverse[stretch];
 
     /// <summary>The piece that holds a place, its part from 0 to 1, and its stretch; beyond the ends the outermost piece goes on.</summary>
     /// <param name="place">The variable.</param>

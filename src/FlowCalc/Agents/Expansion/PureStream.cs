@@ -61,6 +61,7 @@ internal sealed class PureStream : IStream
             var volume = part / point.VapourDensity + (1 - part) / point.LiquidDensity;
             return new(pressure / held / volume, point.Temperature, part, 1 / (part / fluid.GasViscosity(point.Temperature) + (1 - part) / fluid.LiquidViscosity(point.Temperature)));
         }
+        if (held > pressure) return Edge(pressure);
         OnePhase.AtEnthalpy(fluid, pressure, enthalpy, ref temperature, ref density);
         if (double.IsNaN(density)) return Edge(pressure);
         var isLiquid = saturation is not null && density > fluid.CriticalDensity;
@@ -73,10 +74,11 @@ internal sealed class PureStream : IStream
     {
         (temperature, density) = first;
         if (!(pressure <= saturation?.HighestPressure)) return new(double.NaN, double.NaN, double.NaN, double.NaN);
-        var point = saturation.AtPressure(Held(pressure));
-        return VapourPart(Held(pressure)) < 0
+        var held = Held(pressure);
+        var point = saturation.AtPressure(held);
+        return VapourPart(held) < 0
             ? new(point.LiquidDensity, point.Temperature, 0, fluid.LiquidViscosity(point.Temperature))
-            : new(point.VapourDensity, point.Temperature, 1, fluid.GasViscosity(point.Temperature));
+            : new(point.VapourDensity * pressure / held, point.Temperature, 1, fluid.GasViscosity(point.Temperature));
     }
 
     /// <inheritdoc/>

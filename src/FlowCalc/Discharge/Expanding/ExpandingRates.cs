@@ -81,6 +81,21 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
         return problem.Bottle.TryRates(y[..bottle], IsLiquid, outflow / problem.Count, Step, rates[..bottle]) || Fail("The bottle's contents left the range of their data.");
     }
 
+    /// <summary>Whether the table reaches up to the pressure before the line.</summary>
+    /// <param name="y">The state.</param>
+    public bool Covers(ReadOnlySpan<double> y) => problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw) && Math.Log(Drive(draw)) <= Table.LogTop;
+
+    /// <summary>Solves the line alone.</summary>
+    /// <param name="y">The state.</param>
+    /// <param name="time">Time since the valve began to open, s.</param>
+    /// <returns>False where there is no answer.</returns>
+    public bool TrySolve(ReadOnlySpan<double> y, double time)
+    {
+        Failure = null;
+        if (!problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw)) return Fail("The bottle's contents left the range of their data.");
+        return line.Solve(Table, Drive(draw), time, cancellation) is not { } failure || Fail(failure);
+    }
+
     double Outflow(double steady, double drive, double inLine)
     {
         if (Array.IndexOf(HasArrived, false) >= 0 || !(steady > 0)) return steady;

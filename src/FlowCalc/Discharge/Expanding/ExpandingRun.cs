@@ -69,10 +69,11 @@ internal sealed class ExpandingRun
     // Table, rates at the start and size of the next step.
     string? Prepare()
     {
-        if (rates.Table is null && !TryTable(y)) return NoTable;
+        // Heat from the shell may have raised the pressure above the last table.
+        if ((rates.Table is null || !rates.Covers(y)) && !TryTable(y)) return NoTable;
         rates.Step = step;
+        if (double.IsNaN(clock[0]) && SetClock() is { } failure) return failure;
         if (!rates.Fill(time, y, stepper.StartRates)) return rates.Failure;
-        if (double.IsNaN(clock[0])) SetClock();
         step = Math.Min(step, Largest());
         if (rates.Stage == ExpandingStage.Sweep) return null;
         stepper.Begin(y, step, middle);
@@ -96,17 +97,19 @@ internal sealed class ExpandingRun
         return true;
     }
 
-    // Agent that has left the bottles when it comes to each nozzle.
-    void SetClock()
+    // Agent that has left the bottles when it comes to each nozzle, at the flow of the open valve.
+    string? SetClock()
     {
+        if (!rates.TrySolve(y, problem.OpeningTime)) return rates.Failure;
         var flow = line.Flow;
-        if (!(flow > 0)) return;
+        if (!(flow > 0)) return null;
         var passage = line.Passage(rates.Table);
         for (var i = 0; i < clock.Length; i++)
         {
             clock[i] = flow * passage[i];
             if (clock[i] == 0) Arrive(i);
         }
+        return null;
     }
 
     void Arrive(int nozzle)

@@ -19,6 +19,9 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
     readonly double start = temperature;
     double last = temperature;
 
+    /// <summary>The fluid.</summary>
+    public Fluid Fluid => fluid;
+
     /// <inheritdoc/>
     public int Length => 3;
 

@@ -10,8 +10,8 @@ public sealed class CompressibleSolverLawTests
     [InlineData(false, false, false, 0)]
     [InlineData(false, true, false, 0)]
     [InlineData(true, true, false, 0)]
-    [InlineData(false, true, true, 2)]
-    [InlineData(true, true, true, 4)]
+    [InlineData(false, true, true, 1)]
+    [InlineData(true, true, true, 2)]
     public void Random_trees_of_gas_settle(bool hasRises, bool hasTees, bool isWild, int mostStatedFailures) =>
         Try(hasRises, hasTees, isWild, mostStatedFailures, random => new IsothermalPath(296.8, 288, 1.4, RandomNetwork.Ambient, Pressure(random), hasHeads: true));
 
@@ -19,8 +19,8 @@ public sealed class CompressibleSolverLawTests
     [InlineData(false, false, false, 0)]
     [InlineData(false, true, false, 0)]
     [InlineData(true, true, false, 0)]
-    [InlineData(false, true, true, 2)]
-    [InlineData(true, true, true, 4)]
+    [InlineData(false, true, true, 1)]
+    [InlineData(true, true, true, 2)]
     public void Random_trees_of_flashing_liquid_settle(bool hasRises, bool hasTees, bool isWild, int mostStatedFailures) =>
         Try(hasRises, hasTees, isWild, mostStatedFailures, random => new OmegaPath(1300, 1.5, Pressure(random), RandomNetwork.Ambient, Pressure(random), hasHeads: true));
 
@@ -37,7 +37,6 @@ public sealed class CompressibleSolverLawTests
             if (!report.Converged)
             {
                 failures++;
-                Console.WriteLine($"dbg {typeof(TPath).Name} {hasRises} {hasTees} {isWild} {seed} {Pressure(random)}");
                 Assert.NotNull(report.Failure);
                 continue;
             }

@@ -1,6 +1,7 @@
 using FlowCalc.Agents;
+using FlowCalc.Networks;
 
-namespace FlowCalc.Networks;
+namespace FlowCalc.Discharge;
 
 /// <summary>A compressible path read from a table.</summary>
 /// <param name="table">The table.</param>
