@@ -16,10 +16,12 @@ internal static class Commands
                 int[] sizes = asked.Length > 0 ? [.. asked.Select(text => int.Parse(text, CultureInfo.InvariantCulture))] : Sizes;
                 QuickFigures.Print(sizes);
                 DischargeFigures.Print();
+                ExpandingFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
                 DischargeFigures.Print();
+                ExpandingFigures.Print();
                 return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.

@@ -74,6 +74,7 @@ internal static class DischargeAnswers
     {
         StopReason.Equalised => "equalised",
         StopReason.FlowStopped => "flow-stopped",
+        StopReason.TriplePoint => "triple-point",
         _ => throw new ArgumentOutOfRangeException(nameof(reason), reason, "Not a reason."),
     };
 }

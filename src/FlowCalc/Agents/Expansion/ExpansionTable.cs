@@ -9,8 +9,6 @@ internal sealed class ExpansionTable
     const int Psi = 1;
     const int Work = 2;
     const int LogViscosity = 3;
-    const int GasPart = 4;
-    const int Temperature = 5;
 
     // A phase boundary is rounded over this much of ln p on either side: its corner is sharper than Newton's method can take.
     const double JointHalf = 0.015;
@@ -63,7 +61,7 @@ internal sealed class ExpansionTable
         // A liquid hardly changes above its bubble point; what flashes or is a gas needs the nodes.
         var isCompressed = ends.Count > 0 && ends[^1].At == Math.Log(stream.Kink) + JointHalf && high - ends[^1].At < 0.3;
         ends.Add((high, isCompressed ? 6 : 48));
-        var path = new PieceCurve(6, [low, .. ends.Select(end => end.At)], [.. ends.Select(end => end.Pieces)]);
+        var path = new PieceCurve(4, [low, .. ends.Select(end => end.At)], [.. ends.Select(end => end.Pieces)]);
         Fill(path, stream);
         var reference = top / path.At(high, Quotient);
         if (!double.IsFinite(reference)) return null;
@@ -131,14 +129,6 @@ internal sealed class ExpansionTable
     /// <param name="log">u.</param>
     public double Viscosity(double log) => Math.Exp(path.At(log, LogViscosity));
 
-    /// <summary>Part of the mass that is gas or vapour, 0 to 1.</summary>
-    /// <param name="log">u.</param>
-    public double GasPartAt(double log) => path.At(log, GasPart);
-
-    /// <summary>Temperature, K.</summary>
-    /// <param name="log">u.</param>
-    public double TemperatureAt(double log) => path.At(log, Temperature);
-
     double Square(double log)
     {
         var at = At(log);
@@ -156,10 +146,8 @@ internal sealed class ExpansionTable
                 var state = stream.At(Math.Exp(path.Place(s, i)) * side);
                 path.Value(s, i, Quotient) = Math.Exp(path.Place(s, i)) * side / state.Density;
                 path.Value(s, i, LogViscosity) = Math.Log(state.Viscosity);
-                path.Value(s, i, GasPart) = state.GasPart;
-                path.Value(s, i, Temperature) = state.Temperature;
             }
-        foreach (var quantity in (ReadOnlySpan<int>)[Quotient, LogViscosity, GasPart, Temperature]) path.Slopes(quantity);
+        foreach (var quantity in (ReadOnlySpan<int>)[Quotient, LogViscosity]) path.Slopes(quantity);
         path.Join();
     }
 

@@ -17,9 +17,6 @@ internal interface IExpandingBottle
     /// <summary>Entries of its state.</summary>
     int Length { get; }
 
-    /// <summary>Whether liquid is there at the start.</summary>
-    bool StartsWithLiquid { get; }
-
     /// <summary>Agent in one bottle at the start, kg.</summary>
     double Charge { get; }
 

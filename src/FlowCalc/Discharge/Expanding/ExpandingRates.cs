@@ -33,7 +33,10 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
     /// <summary>Whether agent has come to each nozzle.</summary>
     public bool[] HasArrived { get; } = new bool[problem.Network.Nozzles.Length];
 
-    /// <summary>Mass in the line when its sweep began, kg.</summary>
+    /// <summary>Part of the mass that is agent in what a sweep drives out, 0 to 1.</summary>
+    public double SweptPart { get; set; } = 1;
+
+    /// <summary>Agent in the line when its sweep began, kg.</summary>
     public double SweptMass { get; set; }
 
     /// <summary>Size of the step that the rates are for, s.</summary>
@@ -69,15 +72,16 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
         if (Math.Log(drive) > Table.LogTop) return Fail("The pressure in the bottle rises faster than its steps can follow.");
         if (line.Solve(Table, drive, time, cancellation) is { } failure) return Fail(failure);
         double steady = line.Flow, delivered = 0;
+        // While gas sweeps the line, what leaves the nozzles is still what came before it.
+        var part = Stage == ExpandingStage.Sweep ? SweptPart : draw.AgentPart;
         for (var i = 0; i < nozzles; i++)
         {
-            var flow = HasArrived[i] ? line.NozzleFlow(i) : 0;
-            rates[Delivered + i] = flow * draw.AgentPart;
-            delivered += flow;
+            rates[Delivered + i] = HasArrived[i] ? line.NozzleFlow(i) * part : 0;
+            delivered += rates[Delivered + i];
         }
-        var outflow = Outflow(steady, drive, y[InLine]);
+        var outflow = Outflow(steady, drive, y[InLine] / part);
         rates[Out] = outflow * draw.AgentPart;
-        rates[InLine] = (outflow - delivered) * draw.AgentPart;
+        rates[InLine] = rates[Out] - delivered;
         return problem.Bottle.TryRates(y[..bottle], IsLiquid, outflow / problem.Count, Step, rates[..bottle]) || Fail("The bottle's contents left the range of their data.");
     }
 

@@ -243,7 +243,7 @@ internal sealed class ExpandingRun
     void StartSweep(in Draw draw)
     {
         trace.LiquidEnd = time;
-        rates.SweptMass = y[rates.InLine];
+        (rates.SweptMass, rates.SweptPart) = (y[rates.InLine], draw.AgentPart);
         sweptFrom = y.AsSpan(rates.Delivered, clock.Length).ToArray().Sum();
         trace.StartSweep(time, line.Passage(rates.Table));
         var drive = rates.Drive(draw);

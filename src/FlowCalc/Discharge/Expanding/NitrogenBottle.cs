@@ -57,9 +57,6 @@ internal sealed class NitrogenBottle : IExpandingBottle
     public int Length => 6;
 
     /// <inheritdoc/>
-    public bool StartsWithLiquid => true;
-
-    /// <inheritdoc/>
     public double Charge => charge;
 
     /// <inheritdoc/>

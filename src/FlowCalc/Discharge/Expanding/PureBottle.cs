@@ -29,9 +29,6 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
     public double Charge => charge;
 
     /// <inheritdoc/>
-    public bool StartsWithLiquid => At(start, charge / volume) is { LiquidVolume: > 0 };
-
-    /// <inheritdoc/>
     public void Start(Span<double> y)
     {
         (y[Mass], y[Wall]) = (charge, start);

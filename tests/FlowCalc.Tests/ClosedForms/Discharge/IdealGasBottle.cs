@@ -10,8 +10,6 @@ internal sealed class IdealGasBottle(double gasConstant, double ratio, double vo
 
     public int Length => 2;
 
-    public bool StartsWithLiquid => false;
-
     public double Charge => pressure * volume / (gasConstant * temperature);
 
     public void Start(Span<double> y) => (y[0], y[1]) = (Charge, Charge * Cv * temperature);
