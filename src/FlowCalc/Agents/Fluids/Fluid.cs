@@ -32,14 +32,14 @@ internal sealed class Fluid
         if (HelmholtzBlend.Of(id) is { } blend)
         {
             (Equation, Title, MolarMass, Sources) = (blend, blend.Title, blend.MolarMass, blend.Sources);
-            (LowestTemperature, HighestTemperature, HighestPressure) = (ColdestGas, Hottest, 800e5);
+            (LowestTemperature, HighestTemperature) = (ColdestGas, Hottest);
             gasViscosity = DiluteViscosity.Of(blend.Components);
         }
         else
         {
             var equation = HelmholtzEquation.Of(id);
             (Equation, Title, MolarMass, Sources) = (equation, equation.Title, equation.MolarMass, equation.Sources);
-            (LowestTemperature, HighestTemperature, HighestPressure) = (equation.LowestTemperature, equation.HighestTemperature, equation.HighestPressure);
+            (LowestTemperature, HighestTemperature) = (equation.LowestTemperature, equation.HighestTemperature);
             gasViscosity = DiluteViscosity.Of(id, equation);
             if (id is not ("nitrogen" or "argon"))
             {
@@ -79,9 +79,6 @@ internal sealed class Fluid
 
     /// <summary>Highest temperature of the equation, K.</summary>
     public double HighestTemperature { get; }
-
-    /// <summary>Highest pressure of the equation, Pa.</summary>
-    public double HighestPressure { get; }
 
     /// <summary>Keys into <see cref="ReferenceData.SourceCatalogue"/>.</summary>
     public ImmutableArray<string> Sources { get; }

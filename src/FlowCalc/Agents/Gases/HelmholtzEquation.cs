@@ -23,7 +23,7 @@ internal sealed class HelmholtzEquation : IFluidEquation
         var all = terms.ToLookup(row => row.Text("kind").StartsWith("ideal", StringComparison.Ordinal), HelmholtzTerm.Of);
         (ideal, residual) = ([.. all[true]], [.. all[false], .. critical.Select(CriticalTerm.Of)]);
         AcentricFactor = gas.Number("acentric_coefficient");
-        (LowestTemperature, HighestTemperature, HighestPressure) = (gas.Number("lowest_temperature_k"), gas.Number("highest_temperature_k"), gas.Number("highest_pressure_pa"));
+        (LowestTemperature, HighestTemperature) = (gas.Number("lowest_temperature_k"), gas.Number("highest_temperature_k"));
     }
 
     /// <summary>Name for people.</summary>
@@ -49,9 +49,6 @@ internal sealed class HelmholtzEquation : IFluidEquation
 
     /// <summary>Highest temperature of the equation, K.</summary>
     public double HighestTemperature { get; }
-
-    /// <summary>Highest pressure of the equation, Pa.</summary>
-    public double HighestPressure { get; }
 
     /// <summary>Keys into the table of sources.</summary>
     public ImmutableArray<string> Sources { get; }
