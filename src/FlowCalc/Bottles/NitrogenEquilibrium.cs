@@ -38,12 +38,13 @@ internal sealed class NitrogenEquilibrium
     {
         var vapour = temperature < agent.Saturation!.HighestTemperature ? agent.ExactSaturation(temperature).Pressure : double.NaN;
         if (double.IsNaN(vapour)) return At(volume, mass, temperature, double.NaN);
-        double Miss(double pressure) => At(volume, mass, temperature, pressure) is { Pressure: > 0 } contents ? contents.Nitrogen - nitrogenMass : double.NaN;
+        double Miss(double pressure) => At(volume, mass, temperature, pressure) is { Pressure: > 0 } contents ? contents.Nitrogen / nitrogenMass - 1 : double.NaN;
         // Upward until there is too much nitrogen, or no gas is left.
         var (low, high) = (vapour * (1 + 1e-6), vapour + 2e5);
         while (Miss(high) is < 0 && high < 1e9) (low, high) = (high, high + 0.3 * (high - vapour) + 1e5);
         if (double.IsNaN(Miss(high)) && !Narrow(Miss, ref low, ref high)) return Full(volume, mass, nitrogenMass, temperature, vapour);
-        return Brent.TryFindRoot(Miss, low, high, 1e-9 * high, 200, out var root) ? At(volume, mass, temperature, root) : Full(volume, mass, nitrogenMass, temperature, vapour);
+        // The root finder holds one accuracy against both the argument and the miss: so both are parts of one.
+        return Brent.TryFindRoot(part => Miss(part * high), low / high, 1, 1e-11, 200, out var root) ? At(volume, mass, temperature, root * high) : Full(volume, mass, nitrogenMass, temperature, vapour);
     }
 
     // The end of the gas lies below high: halve towards it, and stop where there is enough nitrogen.
