@@ -42,6 +42,9 @@ internal sealed record DischargeCourse
     /// <summary>Flow of each run then, kg/s, in solve order.</summary>
     public double[] PeakRunFlow { get; init; } = [];
 
+    /// <summary>Speed of sound in each run then, m/s, in solve order; empty where that of the liquid counts.</summary>
+    public double[] PeakSoundSpeed { get; init; } = [];
+
     /// <summary>Absolute pressure in the bottle then, Pa.</summary>
     public double PeakDrive { get; init; }
 

@@ -4,9 +4,9 @@ namespace FlowCalc.Discharge;
 /// <param name="Time">Time since the valve began to open, s.</param>
 /// <param name="BottlePressure">Absolute pressure in the bottle, Pa.</param>
 /// <param name="GasTemperature">Temperature of the cushion, K.</param>
-/// <param name="LiquidInBottle">Liquid in all bottles, kg.</param>
-/// <param name="Flow">Liquid out of each nozzle, kg/s.</param>
+/// <param name="LiquidInBottle">Agent in all bottles, kg: of a liquefied gas its vapour with it.</param>
+/// <param name="Flow">Agent out of each nozzle, kg/s.</param>
 /// <param name="Pressure">Absolute pressure at each nozzle, Pa.</param>
-/// <param name="Delivered">Liquid that each nozzle has delivered, kg.</param>
+/// <param name="Delivered">Agent that each nozzle has delivered, kg.</param>
 internal sealed record DischargeSample(
     double Time, double BottlePressure, double GasTemperature, double LiquidInBottle, double[] Flow, double[] Pressure, double[] Delivered);

@@ -1,7 +1,7 @@
 using FlowCalc.Agents;
 using FlowCalc.Networks;
 
-namespace FlowCalc.Discharge;
+namespace FlowCalc.Flows;
 
 /// <summary>A compressible path read from a table.</summary>
 /// <param name="table">The table.</param>

@@ -118,7 +118,8 @@ internal static class CompressibleRuns
             else high = log;
             var step = miss / (Math.Exp(log) / at.Density - kinetic * at.DensitySlope);
             log += step;
-            if (Math.Abs(step) < 1e-13) break;
+            // Newton squares what is left.
+            if (Math.Abs(step) < 1e-8) break;
         }
         return log;
     }

@@ -24,7 +24,7 @@ internal static class CompressibleSolver
     /// <param name="reservoirPressure">Absolute total pressure before the first run, Pa.</param>
     /// <param name="settled">Largest relative change of a flow in the last step.</param>
     /// <param name="cancellationToken">Asked once a step.</param>
-    /// <returns>How it ended; the answer is in the state.</returns>
+    /// <returns>How it ended; the answer is in the state. Mismatches are told only where <paramref name="settled"/> is <see cref="Tight"/> or less.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SolveReport Solve<TPath>(CompressibleState state, TPath path, double reservoirPressure, double settled, CancellationToken cancellationToken)
         where TPath : struct, ICompressiblePath
@@ -48,7 +48,8 @@ internal static class CompressibleSolver
             var mayOpen = round < RoundsOfClosing / 2;
             if (DryNozzles.Update(steady, seen, mayOpen, out _)) continue;
             if (!mayOpen && DryNozzles.IsAnyClosedInVain(steady, seen)) break;
-            return Measure(state, path, seen, steps);
+            // Who asks for less than rounding does not ask how far it is off either.
+            return settled > Tight ? new(true, steps, double.NaN, double.NaN, null) : Measure(state, path, seen, steps);
         }
         steady.IsWarm = false;
         return new(false, steps, double.NaN, double.NaN, "The flow of the expanding agent did not converge: neither full nor damped steps settle.");

@@ -60,7 +60,7 @@ internal sealed class ExpansionTable
             }
         // A liquid hardly changes above its bubble point; what flashes or is a gas needs the nodes.
         var isCompressed = ends.Count > 0 && ends[^1].At == Math.Log(stream.Kink) + JointHalf && high - ends[^1].At < 0.3;
-        ends.Add((high, isCompressed ? 6 : 48));
+        ends.Add((high, isCompressed ? 6 : double.IsNaN(stream.Kink) ? 40 : 48));
         var path = new PieceCurve(4, [low, .. ends.Select(end => end.At)], [.. ends.Select(end => end.Pieces)]);
         Fill(path, stream);
         var reference = top / path.At(high, Quotient);
@@ -92,7 +92,8 @@ internal sealed class ExpansionTable
             var at = At(log);
             var step = Math.Clamp((potential - at.Potential) * ReferenceDensity / (at.Density * Math.Exp(log)), -1, 1);
             log = Math.Clamp(log + step, LogLow - 1, LogTop + 1);
-            if (Math.Abs(step) < 1e-12) break;
+            // Newton squares what is left.
+            if (Math.Abs(step) < 1e-8) break;
         }
         return log;
     }

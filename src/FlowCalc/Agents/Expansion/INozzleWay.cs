@@ -17,4 +17,14 @@ internal interface INozzleWay
     /// <summary>Part N of the equilibrium's boiling that a short nozzle gives time for, 0 to 1; 1 where there is no liquid.</summary>
     /// <param name="ratio">Critical pressure over total pressure of the equilibrium expansion.</param>
     double Part(double ratio);
+
+    /// <summary>The greatest flux of a gas, from its speed of sound, without a search.</summary>
+    /// <param name="ambient">Absolute pressure outside, Pa.</param>
+    /// <param name="answer">Flux, kg/(m²·s), and pressure in the throat, Pa.</param>
+    /// <returns>False where there is no such way.</returns>
+    bool TrySonic(double ambient, out (double Flux, double Throat) answer)
+    {
+        answer = default;
+        return false;
+    }
 }

@@ -4,10 +4,13 @@ namespace FlowCalc.Agents;
 /// <remarks>In tubes equilibrium, at constant enthalpy. Below the data of saturation the mixture keeps its parts and spreads with the pressure.</remarks>
 internal sealed class NitrogenStream : IStream
 {
+    // Of the temperature: the step after one so small leaves nothing.
+    const double Settled = 1e-6;
+
     readonly NitrogenMixture mixture;
     readonly Fluid agent;
     readonly double enthalpy, nitrogenViscosity;
-    double last;
+    double last, slope = double.NaN;
 
     /// <summary>Makes the stream that a bottle's liquid gives.</summary>
     /// <param name="agent">The agent.</param>
@@ -34,7 +37,7 @@ internal sealed class NitrogenStream : IStream
     /// <inheritdoc/>
     public StreamState At(double pressure)
     {
-        var state = Find(mixture, pressure, enthalpy, isEnthalpy: true, ref last);
+        var state = Find(mixture, pressure, enthalpy, isEnthalpy: true, ref last, ref slope);
         var gas = state.GasPart > 0 ? state.GasPart / nitrogenViscosity : 0;
         return new(1 / state.Volume, state.Temperature, state.GasPart, 1 / (gas + (1 - state.GasPart) / agent.LiquidViscosity(state.Temperature)));
     }
@@ -42,7 +45,7 @@ internal sealed class NitrogenStream : IStream
     /// <inheritdoc/>
     public INozzleWay Nozzle(double stagnation)
     {
-        var start = Find(mixture, stagnation, enthalpy, isEnthalpy: true, ref last);
+        var start = Find(mixture, stagnation, enthalpy, isEnthalpy: true, ref last, ref slope);
         return new NitrogenNozzleWay(agent, mixture, stagnation, start);
     }
 
@@ -52,7 +55,8 @@ internal sealed class NitrogenStream : IStream
     /// <param name="target">Enthalpy, J/kg, or entropy, J/(kg·K).</param>
     /// <param name="isEnthalpy">Which.</param>
     /// <param name="temperature">Temperature to start from, K; the answer on return.</param>
-    public static MixtureState Find(NitrogenMixture mixture, double pressure, double target, bool isEnthalpy, ref double temperature)
+    /// <param name="slope">Slope of the target by temperature nearby; this one's on return; NaN at first.</param>
+    public static MixtureState Find(NitrogenMixture mixture, double pressure, double target, bool isEnthalpy, ref double temperature, ref double slope)
     {
         // Too warm, the agent alone would boil away and there is no state: bisect down into the range, then regula falsi by secants.
         double Of(in MixtureState state) => isEnthalpy ? state.Enthalpy : state.Entropy;
@@ -67,15 +71,19 @@ internal sealed class NitrogenStream : IStream
             if (miss == 0) break;
             double next;
             if (double.IsNaN(miss)) next = double.IsNaN(low) ? t - 2 : 0.5 * (low + t);
-            else if (double.IsNaN(lastMiss)) next = t - Math.Sign(miss) * 0.05;
-            else next = t - miss * (t - last) / (miss - lastMiss);
+            else
+            {
+                if (!double.IsNaN(lastMiss) && t != last) slope = (miss - lastMiss) / (t - last);
+                next = slope > 0 ? t - miss / slope : t - Math.Sign(miss) * 0.05;
+            }
             if (!double.IsNaN(low) && !double.IsNaN(high) && !(next > low && next < high)) next = 0.5 * (low + high);
             if (!double.IsFinite(next)) break;
             next = t + Math.Clamp(next - t, -15, 15);
             if (!double.IsNaN(miss)) (last, lastMiss) = (t, miss);
-            if (Math.Abs(next - t) < 1e-9 * t) break;
+            var isLast = Math.Abs(next - t) < Settled * t;
             t = next;
             state = mixture.At(t, pressure);
+            if (isLast) break;
         }
         if (!double.IsNaN(state.Volume)) temperature = t;
         return state;

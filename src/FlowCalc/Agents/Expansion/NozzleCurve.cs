@@ -13,6 +13,10 @@ internal sealed class NozzleCurve
     // A phase boundary is rounded over this much of ln p on either side.
     const double JointHalf = 0.015;
 
+    // Of ln p: how near the guess of the onset of choking is looked at, and how well it has to be known, since the flux has no kink there.
+    const double NearGuess = 0.03;
+    const double OnsetWidth = 2e-4;
+
     // Right below a bubble point the first vapour counts most: parts of its pressure.
     static readonly double[] Near = [0.9, 0.98, 0.996];
 
@@ -92,7 +96,12 @@ internal sealed class NozzleCurve
         if (IsChoked(low)) return low;
         // Throats lie between a fifth of the total pressure and all of it.
         var (under, over) = (Math.Log(low), Math.Log(Math.Min(5 * ambient, top)));
-        for (var i = 0; i < 13; i++)
+        // The throat keeps its part of the total pressure almost.
+        var (flux, throat) = NozzleFlux.Of(stream.Nozzle(Math.Exp(over)), Math.Exp(over), ambient, model, ref hint);
+        var guess = Math.Log(ambient) + over - Math.Log(throat);
+        if (flux > 0 && guess + NearGuess < over && IsChoked(Math.Exp(guess + NearGuess))) over = guess + NearGuess;
+        if (flux > 0 && guess - NearGuess > under && guess - NearGuess < over && !IsChoked(Math.Exp(guess - NearGuess))) under = guess - NearGuess;
+        while (over - under > OnsetWidth)
         {
             var middle = 0.5 * (under + over);
             if (IsChoked(Math.Exp(middle))) over = middle;

@@ -71,6 +71,13 @@ internal sealed class PureNozzleWay(
         return Math.Min(Math.Pow(vapourPart + drive, ShortNozzle), 1);
     }
 
+    /// <inheritdoc/>
+    public bool TrySonic(double ambient, out (double Flux, double Throat) answer)
+    {
+        answer = default;
+        return saturation is null && GasThroat.TryFind(fluid, enthalpy, entropy, first.Temperature, first.Density, ambient, out answer);
+    }
+
     // κ = ρ·c²/p of the saturated vapour.
     static double Exponent(Fluid fluid, in SaturatedPoint point)
     {

@@ -6,12 +6,14 @@ namespace FlowCalc.Agents;
 /// <summary>A gas, a liquefied gas or a blend of gases with all that the engine asks of it. Immutable, safe to share between threads; its tables are made at first use.</summary>
 /// <remarks>
 /// Enthalpy and entropy have the equation's own zero everywhere, so that the equation, the fast surface and saturation agree. Nitrogen, argon and blends are
-/// taken as gases that never condense.
+/// taken as gases that never condense, continued below a little over their critical temperature.
 /// </remarks>
 internal sealed class Fluid
 {
     // Of the surface; bottles and nozzles stay within.
     const double ColdestGas = 85;
+    const double OverCritical = 1.02;
+    const double ColdestContinued = 20;
     const double ColdestVapour = 170;
     const double Hottest = 450;
     const double DensestGas = 2.3;
@@ -21,6 +23,7 @@ internal sealed class Fluid
 
     readonly Lazy<HelmholtzSurface> surface;
     readonly Lazy<SaturationCurve>? saturation;
+    readonly ColdGas? cold;
     readonly Saturation? exact;
     readonly DiluteViscosity gasViscosity;
     readonly SaturatedViscosity? liquidViscosity;
@@ -50,8 +53,17 @@ internal sealed class Fluid
         }
         (coldest, densest) = saturation is null ? (ColdestGas, DensestGas) : (Math.Max(ColdestVapour, LowestTemperature), DensestLiquid);
         var (low, high) = (Equation.ReducingTemperature / Math.Min(Hottest, HighestTemperature), Equation.ReducingTemperature / coldest);
+        if (saturation is null)
+        {
+            var edge = OverCritical * CriticalTemperature;
+            var tau = CriticalTemperature / edge;
+            cold = new(edge, -GasConstant * tau * tau * Equation.Ideal(tau).ByTemperatureTwice, density => At(edge, density));
+        }
         surface = new(() => new HelmholtzSurface(Equation, densest, low, high, saturation is null ? 40 : 96, saturation is null ? 80 : 96));
     }
+
+    /// <summary>Temperature below which a gas is continued as if it never condensed, K; 0 for a fluid whose saturation is known.</summary>
+    public double ContinuedBelow => cold?.Temperature ?? 0;
 
     /// <summary>Id, as a layout document names it.</summary>
     public string Id { get; }
@@ -96,6 +108,7 @@ internal sealed class Fluid
     /// <returns>NaN throughout outside the surface.</returns>
     public HelmholtzState At(double temperature, double density)
     {
+        if (cold is not null && temperature < cold.Temperature && temperature > ColdestContinued) return cold.At(temperature, density);
         var (delta, tau) = (density / CriticalDensity, CriticalTemperature / temperature);
         if (!(delta > 0 && delta <= densest && temperature >= coldest && temperature <= Hottest))
             return new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);

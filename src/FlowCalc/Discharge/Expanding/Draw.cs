@@ -47,6 +47,10 @@ internal interface IExpandingBottle
     /// <returns>False where the state has left the data.</returns>
     bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, double step, Span<double> rates);
 
+    /// <summary>Longest step that follows what is quick in the bottle, s; infinite where nothing is.</summary>
+    /// <param name="y">State.</param>
+    double LongestStep(ReadOnlySpan<double> y) => double.PositiveInfinity;
+
     /// <summary>Agent in one bottle, kg.</summary>
     /// <param name="y">State.</param>
     double Agent(ReadOnlySpan<double> y);

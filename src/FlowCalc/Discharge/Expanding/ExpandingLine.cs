@@ -1,4 +1,5 @@
 using FlowCalc.Agents;
+using FlowCalc.Flows;
 using FlowCalc.Networks;
 
 namespace FlowCalc.Discharge;
@@ -55,6 +56,20 @@ internal sealed class ExpandingLine
     /// <param name="run">Which.</param>
     public double Held(ExpansionTable table, int run) =>
         problem.Volume[run] == 0 ? 0 : problem.Volume[run] * 0.5 * (table.At(state.StartLog[run]).Density + table.At(state.EndLog[run]).Density);
+
+    /// <summary>Speed of sound in the middle of each run, m/s: √(p/(ρ·d ln ρ/d ln p)).</summary>
+    /// <param name="table">The stream.</param>
+    public double[] SoundSpeed(ExpansionTable table)
+    {
+        var speeds = new double[problem.Network.Count];
+        for (var j = 0; j < speeds.Length; j++)
+        {
+            var log = 0.5 * (state.StartLog[j] + state.EndLog[j]);
+            var at = table.At(log);
+            speeds[j] = Math.Sqrt(Math.Exp(log) / (at.Density * at.DensitySlope));
+        }
+        return speeds;
+    }
 
     /// <summary>Mass that the whole line holds while the flow is steady, kg.</summary>
     /// <param name="table">The stream.</param>

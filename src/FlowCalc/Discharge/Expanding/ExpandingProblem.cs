@@ -49,5 +49,5 @@ internal sealed record ExpandingProblem
     public bool IsBrief { get; init; }
 
     /// <summary>Largest part of the charge, and of the pressure, in one step: the rule of a step is of second order.</summary>
-    public double LargestPart { get; init; } = 0.02;
+    public double LargestPart { get; init; } = 0.08;
 }

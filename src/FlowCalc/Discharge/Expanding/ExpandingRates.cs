@@ -67,6 +67,8 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
         if (!problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw)) return Fail("The bottle's contents left the range of their data.");
         Last = draw;
         var drive = Drive(draw);
+        // A sweep keeps the table of what it drives out, whatever comes out of solution behind it.
+        if (Stage == ExpandingStage.Sweep) drive = Math.Min(drive, Math.Exp(Table.LogTop));
         if (drive <= problem.Ambient * (1 + 1e-7)) return true;
         // Gas that comes out of solution may raise the pressure: then a shorter step, with a table of its own, follows it.
         if (Math.Log(drive) > Table.LogTop) return Fail("The pressure in the bottle rises faster than its steps can follow.");
@@ -87,7 +89,7 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
 
     /// <summary>Whether the table reaches up to the pressure before the line.</summary>
     /// <param name="y">The state.</param>
-    public bool Covers(ReadOnlySpan<double> y) => problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw) && Math.Log(Drive(draw)) <= Table.LogTop;
+    public bool Covers(ReadOnlySpan<double> y) => Stage == ExpandingStage.Sweep || problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw) && Math.Log(Drive(draw)) <= Table.LogTop;
 
     /// <summary>Solves the line alone.</summary>
     /// <param name="y">The state.</param>
@@ -102,12 +104,13 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
 
     double Outflow(double steady, double drive, double inLine)
     {
-        if (Array.IndexOf(HasArrived, false) >= 0 || !(steady > 0)) return steady;
+        if (!(steady > 0)) return steady;
+        if (Array.IndexOf(HasArrived, false) >= 0) return Stage == ExpandingStage.Sweep ? steady * GasRatio : steady;
         // Gas follows into the volume that the agent leaves.
         if (Stage == ExpandingStage.Sweep) return Math.Min(steady, steady * Table.At(Math.Log(drive)).Density * TotalVolume / Math.Max(SweptMass, 1e-12) * GasRatio);
         var held = line.Held(Table);
         // What is quicker than the steps need not be followed.
-        return held > 0 ? Math.Max(steady + (held - inLine) / Math.Max(held / steady, Step), 0) : steady;
+        return held > 0 ? Math.Max(steady + (held - inLine) / Math.Max(held / steady, 0.5 * Step), 0) : steady;
     }
 
     /// <summary>Density of the gas that follows over the density of the table's stream at the same pressure.</summary>

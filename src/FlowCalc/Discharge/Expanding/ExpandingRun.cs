@@ -4,7 +4,7 @@ using FlowCalc.Agents;
 namespace FlowCalc.Discharge;
 
 /// <summary>One discharge of a gas or a liquefied gas, from the opening valve to its end.</summary>
-/// <remarks>Steps by the midpoint rule, each with one table of the stream for the state that its middle is expected to have.</remarks>
+/// <remarks>Steps of fourth order, each with tables of the stream for the states that its middle and its end are expected to have; that of the end serves the next one.</remarks>
 internal sealed class ExpandingRun
 {
     const int MostSteps = 3_000;
@@ -25,10 +25,10 @@ internal sealed class ExpandingRun
     readonly ExpandingLine line;
     readonly ExpandingRates rates;
     readonly ExpandingTrace trace;
-    readonly MidpointStep stepper;
-    readonly double[] y, middle, clock;
+    readonly RungeKuttaStep stepper;
+    readonly double[] y, ahead, clock, arrivalTime;
     double time, step, sweptFrom, lastPressure, lastTime;
-    bool hadLiquid;
+    bool hadLiquid, isTableOfStart, isUncovering;
     int steps;
 
     ExpandingRun(ExpandingProblem problem, CancellationToken cancellation)
@@ -37,9 +37,11 @@ internal sealed class ExpandingRun
         line = new ExpandingLine(problem);
         rates = new ExpandingRates(problem, line, cancellation);
         trace = new ExpandingTrace(problem, line, rates);
-        stepper = new MidpointStep(rates.Length);
-        (y, middle, clock) = (new double[rates.Length], new double[rates.Length], new double[problem.Network.Nozzles.Length]);
+        stepper = new RungeKuttaStep(rates.Length);
+        (y, ahead) = (new double[rates.Length], new double[rates.Length]);
+        (clock, arrivalTime) = (new double[problem.Network.Nozzles.Length], new double[problem.Network.Nozzles.Length]);
         Array.Fill(clock, double.NaN);
+        Array.Fill(arrivalTime, double.NaN);
     }
 
     /// <summary>Runs a discharge.</summary>
@@ -70,17 +72,13 @@ internal sealed class ExpandingRun
     string? Prepare()
     {
         // Heat from the shell may have raised the pressure above the last table.
-        if ((rates.Table is null || !rates.Covers(y)) && !TryTable(y)) return NoTable;
+        var isOld = rates.Table is null || (!isTableOfStart && rates.Stage != ExpandingStage.Sweep) || !rates.Covers(y);
+        if (isOld && !TryTable(y)) return NoTable;
         rates.Step = step;
         if (double.IsNaN(clock[0]) && SetClock() is { } failure) return failure;
         if (!rates.Fill(time, y, stepper.StartRates)) return rates.Failure;
         step = Math.Min(step, Largest());
-        if (rates.Stage == ExpandingStage.Sweep) return null;
-        stepper.Begin(y, step, middle);
-        // Past an end of the liquid the middle has no stream of this kind; then the start's serves.
-        if (!TryTable(middle) && !TryTable(y)) return NoTable;
-        rates.Step = step;
-        return rates.Fill(time, y, stepper.StartRates) ? null : rates.Failure;
+        return null;
     }
 
     static string NoTable => "The agent has no state somewhere on its way to the nozzles within its data.";
@@ -101,8 +99,8 @@ internal sealed class ExpandingRun
     string? SetClock()
     {
         if (!rates.TrySolve(y, problem.OpeningTime)) return rates.Failure;
-        var flow = line.Flow;
-        if (!(flow > 0)) return null;
+        if (!(line.Flow > 0) || !problem.Bottle.TryDraw(y.AsSpan(0, problem.Bottle.Length), rates.IsLiquid, out var draw)) return null;
+        var flow = line.Flow * draw.AgentPart;
         var passage = line.Passage(rates.Table);
         for (var i = 0; i < clock.Length; i++)
         {
@@ -128,6 +126,11 @@ internal sealed class ExpandingRun
         var pressure = rates.Last.Pressure;
         if (lastPressure > pressure && time > lastTime) most = Math.Min(most, 2 * problem.LargestPart * (time - lastTime) / Math.Log(lastPressure / pressure));
         (lastPressure, lastTime) = (pressure, time);
+        // The step in which the liquid ends is a small one, since its rates are of two kinds.
+        var toEnd = (rates.Last.LiquidVolume - problem.VolumeLeft) * rates.Last.LiquidDensity / flow;
+        if (rates.Stage == ExpandingStage.Liquid && toEnd > 2e-3 * bottle.Charge / flow && toEnd < 1.3 * most) most = 0.9 * toEnd;
+        // A lag much shorter than the steps is not worth following.
+        most = Math.Min(most, Math.Max(bottle.LongestStep(y.AsSpan(0, bottle.Length)), 0.25 * most));
         if (time < problem.OpeningTime) most = Math.Min(most, Math.Max(0.2 * problem.OpeningTime, 1e-4));
         return most;
     }
@@ -147,11 +150,13 @@ internal sealed class ExpandingRun
         {
             var isLanding = time < problem.OpeningTime && time + step >= problem.OpeningTime;
             if (isLanding) step = problem.OpeningTime - time;
-            stepper.Begin(y, step, middle);
+            stepper.Begin(y, step);
             rates.Step = step;
-            if (!rates.Fill(time + 0.5 * step, middle, stepper.MiddleRates) || IsPastTheEnd() || double.IsPositiveInfinity(DriveAt(1)) || HasChanged())
+            var table = rates.Table;
+            if (!TryStages() || double.IsPositiveInfinity(DriveAt(1)) || HasChanged())
             {
                 step *= 0.5;
+                rates.Table = table;
                 continue;
             }
             var part = FirstEvent();
@@ -159,10 +164,32 @@ internal sealed class ExpandingRun
             stepper.At(part, y);
             time = isLanding && part == 1 ? problem.OpeningTime : time + part * step;
             Switch();
-            if (part == 1) step *= 1.5;
+            isTableOfStart = part == 1 && rates.Stage != ExpandingStage.Sweep;
+            if (part == 1) step *= 2;
             return true;
         }
         return false;
+    }
+
+    // The rates in the middle, twice, and at the end.
+    bool TryStages()
+    {
+        stepper.Ahead(stepper.StartRates, 0.5, ahead);
+        TryTableAhead();
+        if (!TryStage(0.5, stepper.MiddleRates)) return false;
+        stepper.Ahead(stepper.MiddleRates, 0.5, ahead);
+        if (!TryStage(0.5, stepper.SecondMiddleRates)) return false;
+        stepper.Ahead(stepper.SecondMiddleRates, 1, ahead);
+        TryTableAhead();
+        return TryStage(1, stepper.EndRates);
+    }
+
+    bool TryStage(double part, Span<double> into) => rates.Fill(time + part * step, ahead, into) && !IsPastTheEnd();
+
+    // Past an end of the liquid there is no stream of this kind ahead; then the last table serves.
+    void TryTableAhead()
+    {
+        if (rates.Stage != ExpandingStage.Sweep) TryTable(ahead);
     }
 
     bool IsPastTheEnd() => rates.Drive(rates.Last) <= problem.Ambient * (1 + Rounding);
@@ -177,12 +204,19 @@ internal sealed class ExpandingRun
     {
         double first = 1;
         for (var i = 0; i < clock.Length; i++)
-            if (!rates.HasArrived[i] && stepper.At(rates.Out, 1) >= clock[i]) first = Math.Min(first, Root(part => stepper.At(rates.Out, part) - clock[i], 1));
-        if (rates.Stage == ExpandingStage.Liquid && IsUncovered(1) && !IsUncovered(0)) first = Math.Min(first, Root(part => IsUncovered(part) ? 1 : -1, first));
+            if (!rates.HasArrived[i] && IsAtNozzle(i, 1)) first = Math.Min(first, Root(part => IsAtNozzle(i, part) ? 1 : -1, 1));
+        var uncovered = rates.Stage == ExpandingStage.Liquid && IsUncovered(1) && !IsUncovered(0) ? Root(part => IsUncovered(part) ? 1 : -1, 1) : double.PositiveInfinity;
+        first = Math.Min(first, uncovered);
         if (rates.Stage == ExpandingStage.Sweep && Swept(1) >= rates.SweptMass) first = Math.Min(first, Root(part => Swept(part) - rates.SweptMass, first));
         if (DriveAt(1) <= EndRatio * problem.Ambient) first = Math.Min(first, Root(part => EndRatio * problem.Ambient - DriveAt(part), first));
+        // The state that is found there may be a last digit short of it.
+        isUncovering = uncovered <= first;
         return first;
     }
+
+    // Behind the end of the liquid the front is moved by gas, whose mass says nothing of it.
+    bool IsAtNozzle(int nozzle, double part) =>
+        double.IsNaN(arrivalTime[nozzle]) ? stepper.At(rates.Out, part) >= clock[nozzle] : time + part * step >= arrivalTime[nozzle];
 
     double DriveAt(double part)
     {
@@ -224,13 +258,13 @@ internal sealed class ExpandingRun
     void Switch()
     {
         for (var i = 0; i < clock.Length; i++)
-            if (y[rates.Out] >= clock[i] * (1 - 1e-12)) Arrive(i);
+            if (double.IsNaN(arrivalTime[i]) ? y[rates.Out] >= clock[i] * (1 - 1e-12) : time >= arrivalTime[i] * (1 - 1e-12)) Arrive(i);
         var length = problem.Bottle.Length;
         if (rates.Stage == ExpandingStage.Liquid && problem.Bottle.TryDraw(y.AsSpan(0, length), isLiquid: true, out var draw))
         {
             // A gas that begins to condense keeps its outlet in gas.
             if (draw.LiquidVolume > 0 && draw.LiquidVolume <= problem.VolumeLeft && !hadLiquid) rates.Stage = ExpandingStage.Gas;
-            else if (hadLiquid && draw.LiquidVolume <= problem.VolumeLeft * (1 + 1e-9) + 1e-12) StartSweep(draw);
+            else if (isUncovering || hadLiquid && draw.LiquidVolume <= problem.VolumeLeft * (1 + 1e-9) + 1e-12) StartSweep(draw);
             hadLiquid |= draw.LiquidVolume > problem.VolumeLeft;
         }
         else if (rates.Stage == ExpandingStage.Sweep && y.AsSpan(rates.Delivered, clock.Length).ToArray().Sum() - sweptFrom >= rates.SweptMass * (1 - 1e-9))
@@ -244,6 +278,8 @@ internal sealed class ExpandingRun
     {
         trace.LiquidEnd = time;
         (rates.SweptMass, rates.SweptPart) = (y[rates.InLine], draw.AgentPart);
+        for (var i = 0; i < clock.Length; i++)
+            if (!rates.HasArrived[i] && line.Flow > 0) arrivalTime[i] = time + (clock[i] - y[rates.Out]) / (line.Flow * draw.AgentPart);
         sweptFrom = y.AsSpan(rates.Delivered, clock.Length).ToArray().Sum();
         trace.StartSweep(time, line.Passage(rates.Table));
         var drive = rates.Drive(draw);

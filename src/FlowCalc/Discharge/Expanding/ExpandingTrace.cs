@@ -15,7 +15,8 @@ internal sealed class ExpandingTrace
     readonly double[] thresholds, liquidEnd;
     readonly List<DischargeSample> samples = [];
     int next;
-    double massDefect, peakNozzles, peakInLine;
+    double massDefect, peakNozzles, peakInLine, peakFull, peakDrive;
+    double[] peakRuns = [], peakSound = [];
 
     /// <summary>Starts the record.</summary>
     public ExpandingTrace(ExpandingProblem problem, ExpandingLine line, ExpandingRates rates)
@@ -50,10 +51,11 @@ internal sealed class ExpandingTrace
         massDefect = Math.Max(massDefect, Math.Abs(charge - agent - y[rates.InLine] - delivered.Sum()) / charge);
         peakNozzles = Math.Max(peakNozzles, flow.Sum());
         if (problem.IsBrief) return;
+        if (flow.Sum() > peakFull && rates.Stage == ExpandingStage.Liquid) AtPeak(flow.Sum(), draw);
         if (samples.Count >= MostSamples) Thin();
         var pressures = new double[flow.Length];
         for (var i = 0; i < flow.Length; i++) pressures[i] = flow[i] > 0 ? line.NozzlePressure(i) : problem.Ambient;
-        samples.Add(new(time, draw.Pressure, draw.GasTemperature, LiquidMass(draw), flow, pressures, delivered));
+        samples.Add(new(time, draw.Pressure, draw.GasTemperature, agent, flow, pressures, delivered));
     }
 
     /// <summary>Looks through the part of a step that is kept for the masses asked for.</summary>
@@ -61,7 +63,7 @@ internal sealed class ExpandingTrace
     /// <param name="time">Its start, s.</param>
     /// <param name="step">Its size, s.</param>
     /// <param name="part">What is kept of it.</param>
-    public void Pass(MidpointStep stepper, double time, double step, double part)
+    public void Pass(RungeKuttaStep stepper, double time, double step, double part)
     {
         double Out(double at)
         {
@@ -105,12 +107,21 @@ internal sealed class ExpandingTrace
         LeftInBottle = problem.Bottle.Agent(y[..problem.Bottle.Length]) * problem.Count,
         LeftInTubes = y[rates.InLine],
         PeakInLine = peakInLine,
+        PeakFullFlow = peakFull,
+        PeakDrive = peakDrive,
+        PeakRunFlow = peakRuns,
+        PeakSoundSpeed = peakSound,
         MassDefect = massDefect,
         Steps = steps,
         Samples = [.. samples],
     };
 
-    double LiquidMass(in Draw draw) => draw.LiquidVolume > 0 ? draw.LiquidVolume * draw.LiquidDensity * problem.Count : 0;
+    void AtPeak(double flow, in Draw draw)
+    {
+        (peakFull, peakDrive, peakSound) = (flow, rates.Drive(draw), line.SoundSpeed(rates.Table));
+        peakRuns = new double[problem.Network.Count];
+        for (var j = 0; j < peakRuns.Length; j++) peakRuns[j] = line.RunFlow(j);
+    }
 
     void Thin()
     {

@@ -22,8 +22,8 @@ internal sealed class NitrogenBottle : IExpandingBottle
     const double NitrogenCv = 743;
     const double NitrogenR = 296.8;
 
-    // Of a step, added to the lag: what is quicker than the steps is in equilibrium after one. What comes out raises the pressure and so what stays, hence the factor beside it.
-    const double PartOfStep = 0.6;
+    // Of a step, the least lag that an explicit rule of fourth order can follow: what is quicker is in equilibrium after one.
+    const double PartOfStep = 0.5;
 
     readonly Fluid agent;
     readonly NitrogenSolubility solubility;
@@ -66,6 +66,12 @@ internal sealed class NitrogenBottle : IExpandingBottle
         y[GasTemperature] = y[LiquidTemperature] = y[Wall] = temperature;
     }
 
+    /// <inheritdoc/>
+    public double LongestStep(ReadOnlySpan<double> y) => lag > 0 && double.IsFinite(lag) ? lag / (PartOfStep * Quickening(Find(y), y)) : double.PositiveInfinity;
+
+    // What comes out raises the pressure and so what stays: it settles by so much quicker than the lag.
+    static double Quickening(in Zone zone, ReadOnlySpan<double> y) => 1 + zone.EquilibriumNitrogen / Math.Max(y[Gaseous], 1e-9);
+
     double IExpandingBottle.Agent(ReadOnlySpan<double> y) => y[Agent];
 
     /// <inheritdoc/>
@@ -93,11 +99,11 @@ internal sealed class NitrogenBottle : IExpandingBottle
         var zone = Find(y);
         if (!double.IsFinite(zone.Pressure) || !(zone.GasVolume > 0)) return false;
         var (tg, tl) = (y[GasTemperature], y[LiquidTemperature]);
-        var evolved = double.IsFinite(lag) ? (y[Dissolved] - zone.EquilibriumNitrogen) / (lag + PartOfStep * step * (1 + zone.EquilibriumNitrogen / Math.Max(y[Gaseous], 1e-9))) : 0;
+        var evolved = double.IsFinite(lag) ? (y[Dissolved] - zone.EquilibriumNitrogen) / Math.Max(lag, PartOfStep * step * Quickening(zone, y)) : 0;
         var (constant, cv) = Gas(y, zone);
         var gasMass = zone.Vapour + y[Gaseous];
         var q = heat.Rate(
-            y[Wall], tg, 0, gasMass / zone.GasVolume, GasTransport.Nitrogen.Viscosity(tg), cv, constant, Math.Max(flow, 1e-6) / (zone.LiquidAgent + gasMass) * gasMass * cv) * zone.GasVolume / volume;
+            y[Wall], tg, 0, gasMass / zone.GasVolume, GasTransport.Nitrogen.Viscosity(tg), cv, constant, gasMass * cv, step) * zone.GasVolume / volume;
         double boiled, work;
         if (isLiquid)
         {
@@ -125,6 +131,7 @@ internal sealed class NitrogenBottle : IExpandingBottle
         var point = agent.Saturation!.AtTemperature(tl);
         if (zone.LiquidAgent > 1e-3 * charge) rates[LiquidTemperature] = -boiled * point.Latent / (zone.LiquidAgent * zone.LiquidHeatCapacity);
         rates[Wall] = -q / heat.Capacity;
+        if (heat.IsIsothermal) rates[GasTemperature] = rates[LiquidTemperature] = rates[Wall] = 0;
         return true;
     }
 

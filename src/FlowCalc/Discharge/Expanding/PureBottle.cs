@@ -62,11 +62,24 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
         if (!double.IsFinite(zone.Pressure)) return false;
         var rate = heat.Rate(
             y[Wall], zone.Temperature, zone.LiquidVolume / volume, zone.GasDensity, fluid.GasViscosity(zone.Temperature), zone.HeatCapacity, fluid.GasConstant,
-            flow * zone.HeatCapacity);
+            y[Mass] * zone.HeatCapacity, step);
         rates[Mass] = -flow;
-        rates[Energy] = -flow * Outlet(zone, isLiquid).Enthalpy + rate;
-        rates[Wall] = -rate / heat.Capacity;
+        rates[Energy] = heat.IsIsothermal ? -flow * EnergyPerMass(y[Mass] / volume, zone) : -flow * Outlet(zone, isLiquid).Enthalpy + rate;
+        rates[Wall] = heat.IsIsothermal ? 0 : -rate / heat.Capacity;
         return true;
+    }
+
+    // dU/dm of the whole at constant temperature: of two phases from U = m·u_l + (V − m·v_l)/(v_v − v_l)·(u_v − u_l), of one from u + ρ·(∂u/∂ρ).
+    double EnergyPerMass(double density, in Zone zone)
+    {
+        if (zone.LiquidVolume > 0)
+        {
+            var (liquid, vapour) = (1 / zone.LiquidDensity, 1 / zone.GasDensity);
+            var (liquidEnergy, vapourEnergy) = (zone.LiquidEnthalpy - zone.Pressure * liquid, zone.GasEnthalpy - zone.Pressure * vapour);
+            return liquidEnergy - liquid * (vapourEnergy - liquidEnergy) / (vapour - liquid);
+        }
+        var state = fluid.At(zone.Temperature, density);
+        return state.Energy + (state.Pressure - zone.Temperature * state.PressurePerKelvin) / density;
     }
 
     static (double Enthalpy, double Density) Outlet(in Zone zone, bool isLiquid) =>

@@ -12,8 +12,8 @@ internal sealed record ShellHeat
     // W/(m²·K).
     const double WettedCoefficient = 500;
 
-    // Heat that follows its wall more than so many times quicker than the bottle empties changes nothing but the size of the steps.
-    const double MostFollowing = 40;
+    // What follows its wall more than so many times within a step is beyond an explicit rule; it is as good as the wall's temperature then.
+    const double MostInStep = 2;
 
     /// <summary>Inside area of the shell, m².</summary>
     public required double Area { get; init; }
@@ -27,6 +27,9 @@ internal sealed record ShellHeat
     /// <summary>Multiplies both coefficients; 0 for no heat.</summary>
     public double Factor { get; init; } = 1;
 
+    /// <summary>Whether the contents keep their temperature, whatever heat that takes; then no coefficient counts.</summary>
+    public bool IsIsothermal { get; init; }
+
     /// <summary>A constant conductance instead, W/K; null for convection.</summary>
     public double? Conductance { get; init; }
 
@@ -38,16 +41,18 @@ internal sealed record ShellHeat
     /// <param name="viscosity">Dynamic viscosity of the gas, Pa·s.</param>
     /// <param name="isochoric">cv of the gas, J/(kg·K).</param>
     /// <param name="gasConstant">Its gas constant, J/(kg·K).</param>
-    /// <param name="following">Heat capacity of the contents over the time in which they leave, W/K.</param>
-    public double Rate(double wall, double contents, double wetted, double density, double viscosity, double isochoric, double gasConstant, double following)
+    /// <param name="capacity">Heat capacity of the contents, J/K.</param>
+    /// <param name="step">Step of time, s, that the rate is for.</param>
+    public double Rate(double wall, double contents, double wetted, double density, double viscosity, double isochoric, double gasConstant, double capacity, double step)
     {
-        if (Conductance is { } fixedConductance) return Math.Min(fixedConductance, MostFollowing * following) * (wall - contents);
+        var most = MostInStep * capacity / step;
+        if (Conductance is { } fixedConductance) return Math.Min(fixedConductance, most) * (wall - contents);
         if (Factor == 0) return 0;
         var difference = wall - contents;
         var conductivity = viscosity * (isochoric + 2.25 * gasConstant);
         var prandtl = (isochoric + gasConstant) * viscosity / conductivity;
         var rayleigh = Gravity / contents * Math.Abs(difference) * density * density * prandtl / (viscosity * viscosity);
         var coefficient = (1 - wetted) * Nusselt * conductivity * Math.Cbrt(rayleigh) + wetted * WettedCoefficient;
-        return Math.Min(Factor * coefficient * Area, MostFollowing * following) * difference;
+        return Math.Min(Factor * coefficient * Area, most) * difference;
     }
 }

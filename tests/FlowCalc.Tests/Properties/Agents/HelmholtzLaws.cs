@@ -53,6 +53,8 @@ public class HelmholtzLaws
         var at = equation.At(temperature, density);
         // Between the limits of stability there is no state, and beside them some properties have no bound.
         if (!(at.PressurePerDensity > 0.5 * equation.GasConstant * temperature)) return true;
+        // Deep between liquid and vapour equations swing so that differences do not follow.
+        if (state.Temperature < 1 && state.Density is > 0.3 and < 1.75) return true;
         // Nitrogen's and argon's steepest terms outrun differences there.
         if (state.Equation is < 2 or >= 8 && state.Temperature < 1.2) return true;
         var (cold, warm) = (equation.At(temperature - kelvin, density), equation.At(temperature + kelvin, density));
