@@ -1,3 +1,4 @@
+using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Discharge;
 using FlowCalc.Layouts;
@@ -19,7 +20,7 @@ internal static class DischargeFigures
             var upright = CaseList.Upright;
             QuickFigures.Line($"discharge-liquid-{nozzles}", QuickFigures.Time(() =>
             {
-                var conditions = CaseConditions.Of(layout, bottle, 293.15);
+                var conditions = CaseConditions.Of(layout, (LiquidAgent)layout.Agent, bottle, 293.15);
                 var place = BottlePlace.Of(bottle, upright.Gravity);
                 var course = DischargeRun.Of(CaseSetup.Of(layout, line, place, upright.Gravity, 293.15, conditions, new ModelChoice(1, 0.1), [3.8]), CancellationToken.None);
                 if (course.Failure is { } failure) throw new InvalidOperationException(failure);

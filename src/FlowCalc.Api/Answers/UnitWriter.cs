@@ -34,6 +34,13 @@ internal sealed class UnitWriter
     /// <summary>An absolute pressure, written as gauge.</summary>
     public Quantity Gauge(Pressure absolute, Pressure ambient) => pressure.Of(absolute.Pascals - ambient.Pascals);
 
+    /// <summary>An absolute pressure, whose unit says so.</summary>
+    public Quantity Absolute(double pascals)
+    {
+        var written = Of(pascals, QuantityKind.Pressure);
+        return written with { Unit = $"{written.Unit}{(written.Unit.Length > 2 ? "a" : "(a)")}" };
+    }
+
     public Quantity Of(MassFlow flow) => massFlow.Of(flow.KilogramsPerSecond);
 
     public Quantity Of(VolumeFlow flow) => volumeFlow.Of(flow.CubicMetersPerSecond);

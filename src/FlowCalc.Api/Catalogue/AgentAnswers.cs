@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FlowCalc.Agents;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Faults;
 using FlowCalc.Quantities;
 
 namespace FlowCalc.Api.Catalogue;
@@ -12,15 +13,26 @@ internal static class AgentAnswers
 
     /// <summary>All agents.</summary>
     public static AgentsAnswer All(UnitWriter write) => new(
-        [.. AgentCatalogue.Liquids.Select(agent => new AgentAnswer(agent.Id, agent.Title, FreezingPoint(agent, write), Range(agent, write), agent.Note, agent.Sources))],
+        [.. AgentCatalogue.Liquids.Concat<Agent>(AgentCatalogue.Expanding).Select(agent =>
+            new AgentAnswer(agent.Id, agent.Title, KindWord.Of(agent.Kind), FreezingPoint(agent, write), Range(agent, write), agent.Note, agent.Sources))],
         [.. AgentCatalogue.Mixtures.Select(mixture => Of(mixture, write))],
-        SourceAnswers.Of([.. AgentCatalogue.Liquids.Select(agent => agent.Sources), .. AgentCatalogue.Mixtures.Select(mixture => mixture.Sources)]));
+        SourceAnswers.Of([.. AgentCatalogue.Liquids.Concat<Agent>(AgentCatalogue.Expanding).Select(agent => agent.Sources), .. AgentCatalogue.Mixtures.Select(mixture => mixture.Sources)]));
 
     /// <summary>One agent; null where there is none of that id.</summary>
-    public static AgentDetailAnswer? Find(string id, UnitWriter write)
+    /// <param name="id">Its id.</param>
+    /// <param name="ask">The bottle of its chart.</param>
+    /// <param name="write">Units.</param>
+    /// <param name="fault">What does not fit the agent; null where all does.</param>
+    public static AgentDetailAnswer? Find(string id, in ChartAsk ask, UnitWriter write, out Problem? fault)
     {
+        fault = null;
+        if (AgentCatalogue.FindExpanding(id) is { } expanding)
+            return (fault = ask.Check(expanding)) is null ? ExpandingAgentAnswers.Of(expanding, ask, Range(expanding, write), write, out fault) : null;
         if (AgentCatalogue.Find(id) is { } agent)
-            return new(agent.Id, agent.Title, agent.Note, [Strength(agent, null, write)], SourceAnswers.Of([agent.Sources]));
+        {
+            fault = ask.Check(agent);
+            return new(agent.Id, agent.Title, KindWord.Of(agent.Kind), Range(agent, write), agent.Note, [], [Strength(agent, null, write)], [], null, SourceAnswers.Of([agent.Sources]));
+        }
         if (AgentCatalogue.Mixtures.FirstOrDefault(known => known.Id == id) is not { } mixture)
             return null;
 
@@ -28,8 +40,9 @@ internal static class AgentAnswers
             .Select(point => AgentCatalogue.TryMixture(id, point.MassFraction, out var solution, out _) ? (Agent: solution, point.MassFraction) : default)
             .Where(strength => strength.Agent is not null)
             .ToImmutableArray();
+        fault = ask.Check(strengths[0].Agent!);
         return new(
-            mixture.Id, mixture.Title, strengths[0].Agent!.Note, [.. strengths.Select(strength => Strength(strength.Agent!, strength.MassFraction, write))], SourceAnswers.Of([mixture.Sources]));
+            mixture.Id, mixture.Title, KindWord.Of(AgentKind.Liquid), Range(strengths[0].Agent!, write), strengths[0].Agent!.Note, [], [.. strengths.Select(strength => Strength(strength.Agent!, strength.MassFraction, write))], [], null, SourceAnswers.Of([mixture.Sources]));
     }
 
     static MixtureAnswer Of(MixtureInfo mixture, UnitWriter write) => new(
@@ -51,9 +64,9 @@ internal static class AgentAnswers
         yield return agent.HighestTemperature;
     }
 
-    static Quantity? FreezingPoint(LiquidAgent agent, UnitWriter write) => agent.FreezingPoint is { } point ? Temperature(point, write) : null;
+    static Quantity? FreezingPoint(Agent agent, UnitWriter write) => agent.FreezingPoint is { } point ? Temperature(point, write) : null;
 
-    static TemperatureRange Range(LiquidAgent agent, UnitWriter write) => new(Temperature(agent.LowestTemperature, write), Temperature(agent.HighestTemperature, write));
+    static TemperatureRange Range(Agent agent, UnitWriter write) => new(Temperature(agent.LowestTemperature, write), Temperature(agent.HighestTemperature, write));
 
     static Quantity Temperature(double kelvin, UnitWriter write) => write.Of(kelvin, QuantityKind.Temperature);
 }

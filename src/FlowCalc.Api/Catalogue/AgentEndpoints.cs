@@ -16,13 +16,13 @@ internal static class AgentEndpoints
         app.MapGet(Path, (Delegate)AnswerAllAsync)
             .WithName("Agents").WithTags("Catalogue")
             .WithSummary("Agents that a layout may name")
-            .WithDescription("Liquids and mixtures with their freezing points, the temperatures that their data reach, and where the figures come from.")
+            .WithDescription("Liquids, mixtures, gases and liquefied gases, the temperatures at which they are answered, and where the figures come from.")
             .DescribeRead<AgentsAnswer>(takesUnits: true);
         app.MapGet(Path + "/{id}", AnswerOneAsync)
             .WithName("Agent").WithTags("Catalogue")
             .WithSummary("One agent with its properties")
-            .WithDescription("Density and viscosity over the temperatures that the data reach; for a mixture at each of its strengths.")
-            .DescribeRead<AgentDetailAnswer>(takesUnits: true, named: new("id", "Id of the agent; case counts.", "water-propylene-glycol"));
+            .WithDescription("Of a liquid density and viscosity over the temperatures that the data reach; for a mixture at each of its strengths. Of a liquefied gas its saturation; of it and of a gas the pressure of a bottle over its temperature, for the fill and charge pressure that the query asks or the usual ones, and what to know where people may be.")
+            .DescribeRead<AgentDetailAnswer>(takesUnits: true, named: new("id", "Id of the agent; case counts.", "HFC-227ea"), isChart: true);
     }
 
     static Task AnswerAllAsync(HttpContext context)
@@ -33,8 +33,8 @@ internal static class AgentEndpoints
 
     static Task AnswerOneAsync(HttpContext context, string id)
     {
-        var write = QueryUnits.Read(context.Request, out var fault);
-        if (fault is null && AgentAnswers.Find(id, write) is { } agent)
+        var ask = ChartAsk.Read(context.Request, out var write, out var fault);
+        if (fault is null && AgentAnswers.Find(id, ask, write, out fault) is { } agent && fault is null)
             return AnswerWriter.WriteAsync(context, agent, AnswerJson.Default.AgentDetailAnswer);
         return ProblemWriter.WriteAsync(context, fault ?? Problems.NoSuch("agent", id, Path));
     }

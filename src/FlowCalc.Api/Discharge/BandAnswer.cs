@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Api.Flow;
 
 namespace FlowCalc.Api.Discharge;
 

@@ -14,12 +14,13 @@ namespace FlowCalc.Api.Discharge;
 /// <param name="Requirement">What was required and when that was done; null where nothing is required.</param>
 /// <param name="LiquidEnd">When the dip tube began to draw gas; null where it never did, or never drew liquid.</param>
 /// <param name="End">When the discharge was over.</param>
-/// <param name="Ended">Why it was over: the bottle at the surroundings' pressure, or no liquid moved any more.</param>
+/// <param name="Ended">Why it was over: the bottle at the surroundings' pressure, nothing moved any more, or carbon dioxide at its triple point, beyond which its snow is not followed.</param>
 /// <param name="PeakMassFlow">Greatest flow out of all nozzles together.</param>
 /// <param name="PeakPressure">Greatest gauge pressure in the bottle.</param>
 /// <param name="LeftInBottle">Agent left in the bottles.</param>
 /// <param name="LeftInTubes">Agent left in dip tubes and line.</param>
-/// <param name="CushionExponent">Exponent n of p·Vⁿ that the cushion followed; null where it did not expand.</param>
+/// <param name="MostInTubes">Most agent that dip tubes and line held at once; null for a liquid.</param>
+/// <param name="CushionExponent">Exponent n of p·Vⁿ that the cushion of a liquid followed; null where it did not expand.</param>
 /// <param name="Zones">What each zone got by mass, in the document's order.</param>
 /// <param name="Nozzles">What each nozzle gave, in the document's order.</param>
 /// <param name="Band">How far the uncertain choices of the model move the answer; null where none is open.</param>
@@ -34,11 +35,12 @@ public sealed record CaseAnswer(
     RequirementAnswer? Requirement,
     Quantity? LiquidEnd,
     Quantity? End,
-    [property: AllowedValues("equalised", "flow-stopped")] string? Ended,
+    [property: AllowedValues("equalised", "flow-stopped", "triple-point")] string? Ended,
     Quantity? PeakMassFlow,
     Quantity? PeakPressure,
     Quantity? LeftInBottle,
     Quantity? LeftInTubes,
+    Quantity? MostInTubes,
     double? CushionExponent,
     ImmutableArray<ZoneAnswer> Zones,
     ImmutableArray<NozzleDischargeAnswer> Nozzles,

@@ -38,6 +38,7 @@ internal static class DischargeAnswers
             isAnswered ? write.Gauge(one.PeakPressure, layout.AmbientPressure) : null,
             isAnswered ? write.Of(one.LeftInBottle) : null,
             isAnswered ? write.Of(one.LeftInTubes) : null,
+            one.MostInTubes is { } most ? write.Of(most) : null,
             UnitWriter.Plain(one.CushionExponent),
             [.. one.Zones.Select(zone => new ZoneAnswer(zone.Zone, UnitWriter.Plain(zone.Share), UnitWriter.Plain(zone.WantedShare), UnitWriter.Plain(zone.Deviation)))],
             [.. one.Nozzles.Select(nozzle => Nozzle(layout, nozzle, write))],

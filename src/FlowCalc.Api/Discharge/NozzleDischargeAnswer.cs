@@ -5,7 +5,7 @@ namespace FlowCalc.Api.Discharge;
 /// <summary>What a nozzle gave.</summary>
 /// <param name="Id">Id of the nozzle's point.</param>
 /// <param name="Zone">Its zone; null for none.</param>
-/// <param name="Arrival">When liquid came to it; null where it never did.</param>
+/// <param name="Arrival">When agent came to it; null where it never did.</param>
 /// <param name="Mass">Agent out of it.</param>
 /// <param name="Share">Part of all that left the nozzles, 0 to 1.</param>
 /// <param name="WantedShare">Part that it should give, 0 to 1.</param>

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
@@ -50,13 +51,15 @@ internal static class CallDescriptions
         });
 
     /// <summary>Describes a call that reads the catalogue.</summary>
-    public static void DescribeRead<TAnswer>(this RouteHandlerBuilder call, bool takesUnits, PathParameter? named = null) => call
+    public static void DescribeRead<TAnswer>(this RouteHandlerBuilder call, bool takesUnits, PathParameter? named = null, bool isChart = false) => call
         .Produces<TAnswer>(200, Json)
         .ProducesFaults(named is null ? [422, 429] : [404, 422, 429])
         .AddOpenApiOperationTransformer((operation, _, _) =>
         {
             if (takesUnits)
                 AddUnits(operation);
+            if (isChart)
+                AddChart(operation);
             if (named is not null && operation.Parameters?.FirstOrDefault(known => known.Name == named.Name) is OpenApiParameter parameter)
                 (parameter.Description, parameter.Example) = (named.Description, named.Example);
             var example = typeof(TAnswer) == typeof(LayoutDocument) ? ContractExamples.Demo() : ContractExamples.Answer(operation.OperationId!.ToLowerInvariant());
@@ -124,6 +127,18 @@ internal static class CallDescriptions
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = ["metric", "us", "si"], Default = "metric" },
             Example = "metric",
         });
+    }
+
+    static void AddChart(OpenApiOperation operation)
+    {
+        foreach (var (name, example, description) in (ReadOnlySpan<(string, string, string)>)[
+            (ChartAsk.FillName, "1000 kg/m3", "Fill density of the chart's bottle, with its unit; the usual one where left out. A gas takes none."),
+            (ChartAsk.PressureName, "42 bar", "Pressure to which the chart's bottle was charged, with its unit; 200 bar of a gas, 25 bar of nitrogen over an agent where left out. A gas that is liquefied alone takes none."),
+            (ChartAsk.TemperatureName, "20 °C", "Temperature at which it was charged; 20 °C where left out.")])
+            operation.Parameters!.Add(new OpenApiParameter
+            {
+                Name = name, In = ParameterLocation.Query, Description = description, Schema = new OpenApiSchema { Type = JsonSchemaType.String }, Example = example,
+            });
     }
 
     static void SetExample(OpenApiOperation operation, string status, string contentType, JsonNode? example, string description)

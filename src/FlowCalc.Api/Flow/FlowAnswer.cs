@@ -12,6 +12,7 @@ namespace FlowCalc.Api.Flow;
 /// <param name="Nozzles">What each nozzle gets, in the document's order.</param>
 /// <param name="Runs">What each run carries, in the document's order.</param>
 /// <param name="Points">The pressure at each point, in the document's order.</param>
+/// <param name="Band">How far the uncertain choices of the model move the flow of an agent that boils; null for others.</param>
 /// <param name="Solver">How the solve ended.</param>
 /// <param name="Assumptions">What the document left open, and what was taken.</param>
 /// <param name="Limits">The limits that the findings were held against.</param>
@@ -25,6 +26,7 @@ public sealed record FlowAnswer(
     ImmutableArray<NozzleAnswer> Nozzles,
     ImmutableArray<RunAnswer> Runs,
     ImmutableArray<PointAnswer> Points,
+    FlowBandAnswer? Band,
     SolverAnswer Solver,
     ImmutableArray<Assumption> Assumptions,
     ImmutableArray<LimitAnswer> Limits,

@@ -18,7 +18,12 @@ internal static class FlowAnswerWriter
         WriteNozzles(text, answer);
         WriteRuns(text, answer);
         WritePoints(text, answer);
-        text.Raw("],\"solver\":"u8);
+        text.Raw("],\"band\":"u8);
+        if (answer.Band is { } band)
+            text.Value(band, AnswerJson.Default.FlowBandAnswer);
+        else
+            text.Raw("null"u8);
+        text.Raw(",\"solver\":"u8);
         text.Value(answer.Solver, AnswerJson.Default.SolverAnswer);
         text.Raw(",\"assumptions\":"u8);
         text.Value(answer.Assumptions, AnswerJson.Default.ImmutableArrayAssumption);

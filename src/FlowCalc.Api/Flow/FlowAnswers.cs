@@ -21,11 +21,17 @@ internal static class FlowAnswers
         Each(flow.Nozzles, nozzle => Nozzle(nozzle, layout, write)),
         Runs(flow.Runs, layout, write),
         Points(flow, layout, write),
+        flow.Band is { } band ? Band(layout, flow, band, write) : null,
         new SolverAnswer(flow.Report.Iterations, UnitWriter.Plain(flow.Report.MassResidual)),
         flow.Assumptions,
         LimitAnswers.Of(judgement.Limits, write),
         Cautions.For(layout),
         Engine.Answer);
+
+    static FlowBandAnswer Band(Layout layout, FlowResult flow, FlowBand band, UnitWriter write) => new(
+        write.Of(band.Low), write.Of(band.High),
+        [.. flow.Nozzles.Select((nozzle, at) => new ShareBandAnswer(layout.Points[nozzle.Point].Id, UnitWriter.Plain(band.Shares[at].Low), UnitWriter.Plain(band.Shares[at].High)))],
+        band.From);
 
     static SupplyAnswer Supply(SupplyFlow supply, Layout layout, UnitWriter write) =>
         new(write.Gauge(supply.Pressure, layout.AmbientPressure), write.Of(supply.MassFlow), write.Of(supply.VolumeFlow));

@@ -1,4 +1,4 @@
-namespace FlowCalc.Api.Discharge;
+namespace FlowCalc.Api.Flow;
 
 /// <summary>A band of a nozzle's shares.</summary>
 /// <param name="Id">Id of the nozzle's point.</param>

@@ -12,7 +12,10 @@ internal static class QueryUnits
     static readonly UnitWriter Default = UnitWriter.Of(UnitSystem.Metric);
 
     /// <summary>The writer asked for; metric where nothing is asked.</summary>
-    public static UnitWriter Read(HttpRequest request, out Problem? fault)
+    /// <param name="request">The request.</param>
+    /// <param name="fault">What does not fit; null where all does.</param>
+    /// <param name="others">Names that the call takes besides and reads itself.</param>
+    public static UnitWriter Read(HttpRequest request, out Problem? fault, params ReadOnlySpan<string> others)
     {
         fault = null;
         var write = Default;
@@ -20,8 +23,10 @@ internal static class QueryUnits
             return write;
         foreach (var (name, values) in request.Query)
         {
+            if (others.Contains(name))
+                continue;
             if (name != Name)
-                fault = Problems.Query(name, "This call does not take it; it takes units, which is metric, us or si.");
+                fault = Problems.Query(name, $"This call does not take it; it takes {string.Join(", ", [Name, .. others])}; units is metric, us or si.");
             else if (values.Count != 1)
                 fault = Problems.Query(Name, "It stands more than once; once is enough.");
             else if (Parse(values[0]) is { } system)

@@ -11,11 +11,14 @@ public static class AgentCatalogue
 {
     static readonly FrozenDictionary<string, LiquidAgent> LiquidsById;
     static readonly FrozenDictionary<string, Mixture> MixturesById;
+    static readonly FrozenDictionary<string, ExpandingAgent> ExpandingById;
 
     static AgentCatalogue()
     {
         Liquids = [.. CsvTable.Embedded("agents/liquids.csv").Rows.Select(ReadLiquid)];
         LiquidsById = Liquids.ToFrozenDictionary(agent => agent.Id, StringComparer.Ordinal);
+        Expanding = ExpandingAgent.ReadAll();
+        ExpandingById = Expanding.ToFrozenDictionary(agent => agent.Id, StringComparer.Ordinal);
         ImmutableArray<Mixture> mixtures = [.. Mixture.ReadAll()];
         Mixtures = [.. mixtures.Select(mixture => mixture.Info)];
         MixturesById = mixtures.ToFrozenDictionary(mixture => mixture.Info.Id, StringComparer.Ordinal);
@@ -27,14 +30,21 @@ public static class AgentCatalogue
     /// <summary>Mixtures named by an id and a mass fraction.</summary>
     public static ImmutableArray<MixtureInfo> Mixtures { get; }
 
-    /// <summary>Ids of gases and liquefied gases that a layout document may name, but whose properties are not in the catalogue yet.</summary>
-    public static ImmutableArray<string> OtherAgentIds { get; } =
-        ["HFC-227ea", "FK-5-1-12", "HFC-125", "HFC-236fa", "HFC-23", "carbon-dioxide", "nitrogen", "argon", "IG-541", "IG-55"];
+    /// <summary>Gases and liquefied gases named by an id alone.</summary>
+    public static ImmutableArray<ExpandingAgent> Expanding { get; }
+
+    /// <summary>Ids of all agents that are named by an id alone: liquids, then gases and liquefied gases.</summary>
+    public static ImmutableArray<string> Ids => [.. Liquids.Select(agent => agent.Id), .. Expanding.Select(agent => agent.Id)];
 
     /// <summary>The liquid of an id.</summary>
     /// <param name="id">Id; case counts.</param>
     /// <returns>The agent, or null where no liquid has that id.</returns>
     public static LiquidAgent? Find(string id) => LiquidsById.GetValueOrDefault(id);
+
+    /// <summary>The gas or liquefied gas of an id.</summary>
+    /// <param name="id">Id; case counts.</param>
+    /// <returns>The agent, or null where none has that id.</returns>
+    public static ExpandingAgent? FindExpanding(string id) => ExpandingById.GetValueOrDefault(id);
 
     /// <summary>The agent of one strength of a mixture.</summary>
     /// <param name="mixture">Id of the mixture; case counts.</param>

@@ -5,48 +5,27 @@ namespace FlowCalc.Agents;
 
 /// <summary>A liquid agent: its properties at a temperature and 1.01325 bara. Immutable, safe to share between threads.</summary>
 /// <remarks>Liquids are taken as incompressible: at 20 °C water is 0.05 % denser for each 10 bar (Wagner, Pruss 2002).</remarks>
-public sealed class LiquidAgent
+public sealed class LiquidAgent : Agent
 {
-    /// <summary>32 °F is 273.15 K less a rounding error in some ways of converting: the ends of a range give way by this much, K.</summary>
-    const double Hair = 1e-6;
-
     readonly ILiquidProperties properties;
 
     internal LiquidAgent(string id, string title, double? freezingPoint, string? note, ImmutableArray<string> sources, ILiquidProperties properties)
-    {
-        (Id, Title, FreezingPoint, Note, Sources) = (id, title, freezingPoint, note, sources);
-        this.properties = properties;
-    }
+        : base(id, title, note, sources) => (FreezingPoint, this.properties) = (freezingPoint, properties);
 
-    /// <summary>Id in the catalogue; of a mixture, the mixture's; <c>own-liquid</c> for one made by <see cref="Constant"/>.</summary>
-    public string Id { get; }
+    /// <inheritdoc/>
+    public override AgentKind Kind => AgentKind.Liquid;
 
-    /// <summary>Name for people, with the mass fraction of a mixture.</summary>
-    public string Title { get; }
+    /// <inheritdoc/>
+    public override double? FreezingPoint { get; }
 
-    /// <summary>Temperature at which the first ice forms, K; null where it was not given.</summary>
-    public double? FreezingPoint { get; }
+    /// <inheritdoc/>
+    public override double LowestTemperature => properties.LowestTemperature;
 
-    /// <summary>Lowest temperature of the data, K; 0 for a liquid of constant properties.</summary>
-    public double LowestTemperature => properties.LowestTemperature;
-
-    /// <summary>Highest temperature of the data, K; infinite for a liquid of constant properties.</summary>
-    public double HighestTemperature => properties.HighestTemperature;
-
-    /// <summary>Keys into <see cref="ReferenceData.SourceCatalogue"/>; empty for one's own liquid.</summary>
-    public ImmutableArray<string> Sources { get; }
-
-    /// <summary>What to know before relying on the figures, or null.</summary>
-    public string? Note { get; }
+    /// <inheritdoc/>
+    public override double HighestTemperature => properties.HighestTemperature;
 
     /// <summary>Whether density and viscosity are constants given by the user.</summary>
     public bool IsConstant => properties is ConstantProperties;
-
-    /// <summary>Whether the data reach a temperature.</summary>
-    /// <param name="temperature">Temperature, K.</param>
-    /// <returns>True from <see cref="LowestTemperature"/> to <see cref="HighestTemperature"/>, ends included to within a millionth of a kelvin; false for NaN.</returns>
-    public bool Covers(double temperature) =>
-        double.IsFinite(temperature) && temperature >= LowestTemperature - Hair && temperature <= HighestTemperature + Hair;
 
     /// <summary>Density.</summary>
     /// <param name="temperature">Temperature, K, in the range of the data.</param>
@@ -81,6 +60,8 @@ public sealed class LiquidAgent
         return new("own-liquid", "Liquid given by the user", freezingPoint, "Density and viscosity are the user's and the same at every temperature.", [],
             new ConstantProperties(density, viscosity));
     }
+
+    internal override double RestDensity(double temperature, double pressure) => Density(temperature);
 
     double Checked(double temperature) =>
         Covers(temperature) ? Math.Clamp(temperature, LowestTemperature, HighestTemperature) : throw new ArgumentOutOfRangeException(nameof(temperature), temperature, string.Create(

@@ -1,4 +1,5 @@
 using FlowCalc.Bottles;
+using FlowCalc.Flows;
 using UnitsNet;
 
 namespace FlowCalc.Discharge;
@@ -30,8 +31,10 @@ internal static class BandOfCase
             [.. order.Select(nozzle => new ShareBand(all.Min(one => one.Share(nozzle)), all.Max(one => one.Share(nozzle))))], [.. from]);
     }
 
-    // A time that is never reached is later than any.
-    static TimeBand Times(DischargeCourse[] all, int threshold)
+    /// <summary>The earliest and the latest time of a mass; one that is never reached is later than any.</summary>
+    /// <param name="all">The answers.</param>
+    /// <param name="threshold">Which mass.</param>
+    public static TimeBand Times(IReadOnlyList<DischargeCourse> all, int threshold)
     {
         double low = double.PositiveInfinity, high = 0;
         foreach (var course in all)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
@@ -6,16 +7,16 @@ using UnitsNet;
 
 namespace FlowCalc.Discharge;
 
-/// <summary>Follows a case and writes its numbers with units, in the document's order.</summary>
-internal sealed class CaseAnswer(Layout layout, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation)
+/// <summary>Follows a case of a liquid and writes its numbers with units, in the document's order.</summary>
+internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation)
 {
     // The band is a matter of per cents.
     const double ToleranceOfBand = 1e-4;
 
     readonly double[] wanted = WantedShares.Of(layout);
-    readonly int[] order = NozzleOrder(line);
+    readonly int[] order = line.NozzleOrder();
 
-    readonly (double[] Masses, int Usual, int Required) asked = Asked(bottle, requirement);
+    readonly AskedMasses asked = AskedMasses.Of(bottle, requirement);
 
     /// <summary>One case.</summary>
     /// <param name="temperature">Temperature of bottle and contents.</param>
@@ -23,7 +24,7 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, CompiledLine line
     /// <param name="place">The bottle in it.</param>
     public DischargeCase Of(Temperature temperature, Attitude attitude, BottlePlace place)
     {
-        var conditions = CaseConditions.Of(layout, bottle, temperature.Kelvins);
+        var conditions = CaseConditions.Of(layout, agent, bottle, temperature.Kelvins);
         var answer = new DischargeCase
         {
             Temperature = temperature,
@@ -97,28 +98,6 @@ internal sealed class CaseAnswer(Layout layout, Bottle bottle, CompiledLine line
         var shares = new double[layout.Points.Length];
         foreach (var nozzle in nozzles) shares[nozzle.Point] = nozzle.Share;
         return ZoneShare.Of(layout, shares, wanted);
-    }
-
-    // Masses whose times are asked, kg, rising; which of them is the usual part, and which the requirement's, -1 for none.
-    static (double[] Masses, int Usual, int Required) Asked(Bottle bottle, Requirement? requirement)
-    {
-        var contents = bottle.Fill.Kilograms * bottle.Count;
-        var usual = LayoutDischarge.UsualPart * contents;
-        if (requirement is null) return ([usual], 0, -1);
-        var required = requirement.Part * (requirement.OfContents ? contents : requirement.Quantity!.Value.Kilograms);
-        if (required == usual) return ([usual], 0, 0);
-        return required < usual ? ([required, usual], 1, 0) : ([usual, required], 0, 1);
-    }
-
-    // A document's order of nozzles is that of its points.
-    static int[] NozzleOrder(CompiledLine line)
-    {
-        var nozzles = line.Compiled.Network.Nozzles;
-        var points = Array.ConvertAll(nozzles, run => line.Compiled.Points[run]);
-        var order = new int[nozzles.Length];
-        for (var i = 0; i < order.Length; i++) order[i] = i;
-        Array.Sort(points, order);
-        return order;
     }
 
     static Duration? At(double seconds) => double.IsNaN(seconds) ? null : Duration.FromSeconds(seconds);

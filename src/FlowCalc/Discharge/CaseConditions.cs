@@ -17,11 +17,11 @@ internal readonly record struct CaseConditions(
 {
     /// <summary>The conditions of a layout's bottle.</summary>
     /// <param name="layout">The layout.</param>
+    /// <param name="agent">Its liquid.</param>
     /// <param name="bottle">Its bottle.</param>
     /// <param name="temperature">Temperature of bottle and contents, K.</param>
-    public static CaseConditions Of(Layout layout, Bottle bottle, double temperature)
+    public static CaseConditions Of(Layout layout, LiquidAgent agent, Bottle bottle, double temperature)
     {
-        var agent = layout.Agent;
         if (agent.FreezingPoint is { } freezing && temperature < freezing)
             return Without(DischargeFailureKind.BelowFreezing, "The agent is below its freezing point: it is ice, or turning to ice, and does not flow.");
         if (!agent.Covers(temperature))

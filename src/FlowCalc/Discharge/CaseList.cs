@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Agents;
 using FlowCalc.Layouts;
 using UnitsNet;
 
@@ -37,16 +38,22 @@ internal sealed record CaseList(ImmutableArray<double> Temperatures, ImmutableAr
         var charge = ((BottleSupply)layout.Supply).Bottle.ChargeTemperature.Kelvins;
         // One's own liquid of unknown freezing point is asked at the same cold as the others.
         var cold = layout.Agent.FreezingPoint is { } freezing ? Math.Max(Coldest, freezing + OverFreezing) : Coldest;
-        ImmutableArray<double> temperatures = [.. new[] { charge, Hottest, cold }.Distinct()];
+        // No default case lies outside what the agent is answered for.
+        var (hot, isShort) = layout.Agent.HighestTemperature < Hottest ? (layout.Agent.HighestTemperature, true) : (Hottest, false);
+        ImmutableArray<double> temperatures = [.. new[] { charge, hot, cold }.Distinct()];
         var said = string.Join(", ", temperatures.Select(kelvins => FormattableString.Invariant($"{Temperature.FromKelvins(kelvins).DegreesCelsius:0.##} °C")));
-        assumptions.Add(new("/cases/temperatures", said, "the charge temperature, 60 °C, and the higher of -20 °C and 5 K over the freezing point: common practice, no source"));
+        assumptions.Add(new("/cases/temperatures", said, isShort
+            ? "the charge temperature, the highest at which the agent is answered (60 °C is usual), and -20 °C: common practice, no source"
+            : "the charge temperature, 60 °C, and the higher of -20 °C and 5 K over the freezing point: common practice, no source"));
         return temperatures;
     }
 
     static ImmutableArray<Attitude> DefaultAttitudes(Layout layout, List<Assumption> assumptions)
     {
-        ImmutableArray<Attitude> attitudes = layout.Application == Application.Motorsport ? AnyWayUp : [Upright];
-        var source = layout.Application == Application.Motorsport
+        // A gas comes out the same way in any of them.
+        var isAny = layout.Application == Application.Motorsport && layout.Agent.Kind != AgentKind.InertGas;
+        ImmutableArray<Attitude> attitudes = isAny ? AnyWayUp : [Upright];
+        var source = isAny
             ? "a system for competition has to work in any position (FIA Formula One technical regulations, article 14.1.9, an older edition seen second-hand)"
             : "the layout as drawn";
         assumptions.Add(new("/cases/attitudes", string.Join(", ", attitudes.Select(attitude => attitude.Name)), source));

@@ -53,5 +53,16 @@ internal sealed record CompiledLine(LayoutNetwork Compiled, double[] Volume, dou
         return Compiled.Network.WithRise(rise);
     }
 
+    /// <summary>The network's nozzles in the order of a document, which is that of its points.</summary>
+    public int[] NozzleOrder()
+    {
+        var nozzles = Compiled.Network.Nozzles;
+        var points = Array.ConvertAll(nozzles, run => Compiled.Points[run]);
+        var order = new int[nozzles.Length];
+        for (var i = 0; i < order.Length; i++) order[i] = i;
+        Array.Sort(points, order);
+        return order;
+    }
+
     static double Disc(double diameter) => Math.PI / 4 * diameter * diameter;
 }

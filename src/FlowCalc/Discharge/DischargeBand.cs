@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Flows;
 
 namespace FlowCalc.Discharge;
 

@@ -19,7 +19,7 @@ public sealed record DischargeCase
     /// <summary>Absolute pressure in the bottle before the valve opens; null where it is not known.</summary>
     public Pressure? StartPressure { get; init; }
 
-    /// <summary>Part of the bottle that the liquid fills before the valve opens, 0 to 1 and over; NaN where the liquid's density is not known.</summary>
+    /// <summary>Part of the bottle that the liquid fills before the valve opens, 0 to 1 and over; NaN where the liquid's density is not known or there is none.</summary>
     public double LiquidPart { get; init; }
 
     /// <summary>When 95 % of the contents were out of the nozzles; null where that never happens.</summary>
@@ -48,6 +48,12 @@ public sealed record DischargeCase
 
     /// <summary>Agent left in dip tubes and line.</summary>
     public Mass LeftInTubes { get; init; }
+
+    /// <summary>Most agent that dip tubes and line held at once, where it is told: of a gas or of an agent that boils; else null.</summary>
+    public Mass? MostInTubes { get; init; }
+
+    /// <summary>Lowest temperature of the gas in the bottle, where it is told: of a gas or of an agent that boils; else null.</summary>
+    public Temperature? ColdestGas { get; init; }
 
     /// <summary>Liquid that the attitude keeps from the dip tube, part of the fill, 0 to 1.</summary>
     public double OutOfReach { get; init; }

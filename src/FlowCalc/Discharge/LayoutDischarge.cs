@@ -1,11 +1,12 @@
 using System.Runtime.InteropServices;
+using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using UnitsNet;
 
 namespace FlowCalc.Discharge;
 
-/// <summary>The discharge of a layout whose supply is a bottle of liquid, from the opening valve to the empty bottle.</summary>
+/// <summary>The discharge of a layout whose supply is a bottle, from the opening valve to the empty bottle.</summary>
 public static class LayoutDischarge
 {
     /// <summary>Part of the contents whose time is always told.</summary>
@@ -32,16 +33,18 @@ public static class LayoutDischarge
         ArgumentNullException.ThrowIfNull(scheduler);
         if (layout.Supply is not BottleSupply { Bottle: var bottle }) throw new ArgumentException("A discharge needs a bottle; a supply held at a pressure has no end.", nameof(layout));
         var list = CaseList.Of(layout);
-        var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application);
+        var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application, layout.Agent);
         var line = CompiledLine.Of(layout, bottle);
         var places = list.Attitudes.Select(attitude => BottlePlace.Of(bottle, attitude.Gravity)).ToArray();
-        var answers = new CaseAnswer(layout, bottle, line, requirement, cancellationToken);
+        Func<Temperature, Attitude, BottlePlace, DischargeCase> answer = layout.Agent is LiquidAgent liquid
+            ? new CaseAnswer(layout, liquid, bottle, line, requirement, cancellationToken).Of
+            : new ExpandingCase(layout, (ExpandingAgent)layout.Agent, bottle, line, requirement, cancellationToken).Of;
         var cases = new DischargeCase[list.Temperatures.Length * places.Length];
         // Cases know nothing of each other.
         Parallel.For(0, cases.Length, new ParallelOptions { TaskScheduler = scheduler, CancellationToken = cancellationToken }, at =>
         {
             var (temperature, attitude) = (at / places.Length, at % places.Length);
-            cases[at] = answers.Of(Temperature.FromKelvins(list.Temperatures[temperature]), list.Attitudes[attitude], places[attitude]);
+            cases[at] = answer(Temperature.FromKelvins(list.Temperatures[temperature]), list.Attitudes[attitude], places[attitude]);
         });
         return new(ImmutableCollectionsMarshal.AsImmutableArray(cases), requirement, layout.Requirement is not null, DischargeAssumptions.Of(layout, bottle, list, places));
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Agents;
 using FlowCalc.Layouts;
 
 namespace FlowCalc.Findings;
@@ -27,7 +28,10 @@ public static class Cautions
         ArgumentNullException.ThrowIfNull(layout);
         var isOccupied = false;
         foreach (var zone in layout.Zones) isOccupied |= zone.Occupied;
-        return Ready[(layout.Supply is BottleSupply ? 1 : 0) + (layout.Agent.IsConstant ? 2 : 0) + (isOccupied ? 4 : 0)];
+        var isBottle = layout.Supply is BottleSupply;
+        return layout.Agent is ExpandingAgent expanding
+            ? [isBottle ? Bottle : Held, .. GasCautions.For(expanding), .. isOccupied ? [Occupied] : ReadOnlySpan<string>.Empty, Law, Model]
+            : Ready[(isBottle ? 1 : 0) + (layout.Agent is LiquidAgent { IsConstant: true } ? 2 : 0) + (isOccupied ? 4 : 0)];
     }
 
     static ImmutableArray<string> Make(int which)

@@ -40,6 +40,7 @@ public static class DischargeFindings
         Arrivals.Find(judged, findings);
         PressureRanges.Find(judged, findings);
         LineSurges.Find(judged, findings);
+        ExpandingStates.Find(judged, findings);
         Assumptions.Find(discharge.Assumptions, findings);
 
         var ordered = findings.InOrder();

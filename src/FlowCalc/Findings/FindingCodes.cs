@@ -6,6 +6,12 @@ namespace FlowCalc.Findings;
 /// <summary>Every code that a finding of this version can have.</summary>
 public static class FindingCodes
 {
+    /// <summary>A liquefied gas is over its critical temperature.</summary>
+    public const string AboveCriticalTemperature = "above-critical-temperature";
+
+    /// <summary>The tubes hold much of the contents.</summary>
+    public const string AgentInTube = "agent-in-tube";
+
     /// <summary>A discharge leaves agent in bottle and tubes.</summary>
     public const string AgentLeftBehind = "agent-left-behind";
 
@@ -33,6 +39,12 @@ public static class FindingCodes
     /// <summary>The liquid leaves the bottle's gas little or no room.</summary>
     public const string BottleLiquidFull = "bottle-liquid-full";
 
+    /// <summary>Carbon dioxide would be let go where people can be.</summary>
+    public const string CarbonDioxideNearPeople = "carbon-dioxide-near-people";
+
+    /// <summary>The flow in a tube reaches the speed of sound.</summary>
+    public const string ChokedRun = "choked-run";
+
     /// <summary>A discharge is too slow only when it is cold.</summary>
     public const string ColdUnderpowered = "cold-underpowered";
 
@@ -50,6 +62,12 @@ public static class FindingCodes
 
     /// <summary>The required part comes out too late, or never.</summary>
     public const string DischargeTooSlow = "discharge-too-slow";
+
+    /// <summary>A bottle of a liquefied gas holds more than is usual.</summary>
+    public const string FillAboveUsual = "fill-above-usual";
+
+    /// <summary>The gas in a bottle becomes so cold that it would condense.</summary>
+    public const string GasWouldCondense = "gas-would-condense";
 
     /// <summary>A warm bottle holds more pressure than is marked on it.</summary>
     public const string HotOverpressure = "hot-overpressure";
@@ -72,6 +90,9 @@ public static class FindingCodes
     /// <summary>A case is outside the data of the agent.</summary>
     public const string OutsideAgentData = "outside-agent-data";
 
+    /// <summary>A model is used outside where it was checked.</summary>
+    public const string OutsideCheckedRange = "outside-checked-range";
+
     /// <summary>A loss was worked out where its correlation has no data.</summary>
     public const string OutsideCorrelation = "outside-correlation";
 
@@ -93,6 +114,9 @@ public static class FindingCodes
     /// <summary>How a tee is made is not said.</summary>
     public const string TeeBodyAssumed = "tee-body-assumed";
 
+    /// <summary>An outlet of a tee that divides liquid and vapour leaves the level.</summary>
+    public const string TeeNotLevel = "tee-not-level";
+
     /// <summary>A tee divides its flow more unevenly than loss data reach.</summary>
     public const string TeeOutsideData = "tee-outside-data";
 
@@ -102,17 +126,25 @@ public static class FindingCodes
     /// <summary>The flow in a run is neither laminar nor turbulent.</summary>
     public const string TransitionFlow = "transition-flow";
 
+    /// <summary>A discharge comes to the triple point of its agent.</summary>
+    public const string TriplePoint = "triple-point";
+
     /// <summary>One leg of a tee or junction costs its nozzles their share.</summary>
     public const string UnevenBranch = "uneven-branch";
 
     /// <summary>The liquid is fast in a run.</summary>
     public const string VelocityHigh = "velocity-high";
 
+    /// <summary>Figures of the agent are estimates.</summary>
+    public const string WeakAgentData = "weak-agent-data";
+
     const string Requirement = "the requirement: the document's, else the application's";
 
     /// <summary>All codes, in ordinal order.</summary>
     public static ImmutableArray<FindingDefinition> All { get; } =
     [
+        new(AboveCriticalTemperature, "A liquefied gas is over its critical temperature in the bottle, where it has no level.", [Severity.Note], "the agent's data"),
+        new(AgentInTube, "Of a gas or an agent that boils, dip tubes and line hold a large part of the contents at once; at the refusing step the method does not hold.", [Severity.Note, Severity.Warn, Severity.Fail], DefaultLimits.Find(AgentInTube)!.Source),
         new(AgentLeftBehind, "After the discharge agent is left in bottle and tubes; fails where the document states such a limit.", [Severity.Note, Severity.Warn], DefaultLimits.Find(AgentLeftBehind)!.Source),
         new(AssumptionMade, "A value that the document leaves open was filled in; always told.", [Severity.Note], "the document"),
         new(BelowFreezing, "A case of the discharge is colder than the freezing point of the agent and has no answer.", [Severity.Fail], "the agent's data"),
@@ -126,6 +158,8 @@ public static class FindingCodes
         new(BottleBlindWhenInverted, "An attitude other than upright keeps a part of the liquid, or all of it, from the dip tube; fails where the document itself states the attitudes.",
             [Severity.Warn, Severity.Fail], DefaultLimits.Find(BottleBlindWhenInverted)!.Source),
         new(BottleLiquidFull, "The liquid fills nearly all or all of the bottle at the temperature asked for, or at one of the discharge.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(BottleLiquidFull)!.Source),
+        new(CarbonDioxideNearPeople, "A zone is occupied and the agent is carbon dioxide.", [Severity.Fail], "common rule of every code known to us (from memory)"),
+        new(ChokedRun, "Of a gas or an agent that boils, the flow reaches the speed of sound at the end of a run.", [Severity.Note], "physics"),
         new(ColdUnderpowered, "At the coldest temperature with an answer the required part comes later than the requirement allows, or never, and at a warmer one in the same attitude it keeps it; a warning where the rule is the application's.",
             [Severity.Warn, Severity.Fail], Requirement),
         new(ContentsNotDelivered, "95 % of the contents never come out of the nozzles.", [Severity.Warn], DefaultLimits.CommonPractice),
@@ -135,6 +169,8 @@ public static class FindingCodes
             [Severity.Note, Severity.Warn, Severity.Fail], Requirement),
         new(DischargeTooSlow, "The required part is out later than the requirement allows, or never; a warning where the rule is the application's, a note where only what the model leaves open reaches so far.",
             [Severity.Note, Severity.Warn, Severity.Fail], Requirement),
+        new(FillAboveUsual, "The fill density of a liquefied gas is over what standards usually allow.", [Severity.Warn], AgentFits.UsualFill),
+        new(GasWouldCondense, "Of a gas, what is left in the bottle cools to where it would begin to condense, which is not followed.", [Severity.Note], "the agent's data"),
         new(HotOverpressure, "Before the valve opens the bottle holds more than its marked working pressure at a temperature of the discharge.", [Severity.Fail], "the part's mark"),
         new(LateArrival, "Liquid comes to one nozzle long after it has come to another.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
         new(LineSurge, "The bound of the pressure rise when liquid meets a nozzle, on top of the pressure there, is above the marked working pressure of the tube before it.",
@@ -143,6 +179,7 @@ public static class FindingCodes
         new(NozzleAboveRange, "The pressure at a nozzle is, or at any time of a discharge comes, above the range that the document states for it.", [Severity.Warn], NozzlePressures.Statement),
         new(NozzleBelowRange, "The pressure at a nozzle is, or while a bottle gives liquid comes, below the range that the document states for it.", [Severity.Warn], NozzlePressures.Statement),
         new(OutsideAgentData, "A case of the discharge is at a temperature for which there are no data of the agent, and has no answer.", [Severity.Fail], "the agent's data"),
+        new(OutsideCheckedRange, "Of an agent under nitrogen, a temperature is outside where the model of dissolved nitrogen was held against published pressures.", [Severity.Note], "the agent's data"),
         new(OutsideCorrelation, "A loss is used outside the range of its data.", [Severity.Note], "the correlation, named in the finding"),
         new(OverWorkingPressure, "With every outlet shut a tube or the bottle sees more than its marked working pressure; a warning where only a failed regulator would let that happen. Of a discharge: a tube, at the highest pressure of all cases.",
             [Severity.Warn, Severity.Fail], "the part's mark"),
@@ -151,12 +188,15 @@ public static class FindingCodes
         new(StarvedNozzle, "A nozzle's share of the flow, or of what a discharge delivers, falls short of its wanted share, or the nozzle gets nothing.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(StarvedZone, "A zone's share of the flow, or of what a discharge delivers, falls short of its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(TeeBodyAssumed, "A tee's body is not given and counts as smooth; told with how far the answer moves with threaded ones.", [Severity.Note], "the document"),
+        new(TeeNotLevel, "Of an agent that boils, an outlet of a tee leaves the level, as far as places are given.", [Severity.Warn], "common practice of makers' design manuals (from memory)"),
         new(TeeOutsideData, "A tee's branch takes under 10 % or over 90 % of the flow; a tee fed through its branch divides more unevenly than 30 to 70 %.",
             [Severity.Warn], DefaultLimits.CommonPractice),
         new(TeePortOffAngle, "A tube leaves a tee at an angle to the axis of its port.", [Severity.Warn], DefaultLimits.CommonPractice),
         new(TransitionFlow, "The Reynolds number in a run is between 2000 and 4000.", [Severity.Note], "C. F. Colebrook (1939) above, G. Hagen and J. Poiseuille (1839, 1840) below (all from memory); none between"),
+        new(TriplePoint, "The bottle comes to the triple point of carbon dioxide; what is left turns to snow, which is not followed.", [Severity.Warn], "physics"),
         new(UnevenBranch, "Nozzles behind one leg of a tee or junction fall short of their wanted shares; names the leg and the run in it that costs them most.",
             [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(VelocityHigh, "The mean velocity of the liquid in a run is high.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
+        new(WeakAgentData, "How nitrogen dissolves in the agent is an estimate.", [Severity.Note], "own estimate, no measurement was at hand"),
     ];
 }

@@ -46,6 +46,7 @@ public static class FlowFindings
         Bends.Overlap(flowCase, findings);
         WorkingPressures.Find(flowCase, findings);
         BottleFilling.Find(flowCase, findings);
+        AgentStates.Find(flowCase, findings);
         CorrelationRanges.Find(flowCase, findings);
         Assumptions.Find(flow.Assumptions, findings);
 

@@ -8,6 +8,8 @@ static class RunVelocities
 {
     public static List<Hit>? High(FlowCase flowCase)
     {
+        // The limit is one of liquids: a gas is told where it chokes.
+        if (flowCase.Layout.Agent.IsExpanding) return null;
         var limit = flowCase.Limit(FindingCodes.VelocityHigh);
         List<Hit>? hits = null;
         var runs = flowCase.Flow.Runs;

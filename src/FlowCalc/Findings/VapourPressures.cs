@@ -1,3 +1,4 @@
+using FlowCalc.Agents;
 using FlowCalc.Quantities;
 
 namespace FlowCalc.Findings;
@@ -7,9 +8,11 @@ static class VapourPressures
 {
     public static void Find(FlowCase flowCase, FindingList findings)
     {
+        // A gas or an agent that boils is followed on its way.
+        if (flowCase.Layout.Agent is not LiquidAgent agent) return;
         var temperature = flowCase.Layout.Temperature.Kelvins;
         // 0 where nothing is known: then only what no liquid bears is told.
-        var vapour = flowCase.Layout.Agent.VapourPressure(temperature);
+        var vapour = agent.VapourPressure(temperature);
         var lowest = Lowest(flowCase);
         List<int>? below = null;
         for (var point = 0; point < lowest.Length; point++)

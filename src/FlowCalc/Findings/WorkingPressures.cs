@@ -54,7 +54,7 @@ static class WorkingPressures
     {
         var regulator = (judged.Layout.Supply as BottleSupply)?.Bottle.Outlet?.Regulator;
         var held = regulator is null ? reservoir : Math.Min(reservoir, regulator.SetPressure.Pascals);
-        var weight = judged.Layout.Agent.Density(temperature) * HydrostaticRise.StandardGravity;
+        var weight = judged.Layout.Agent.RestDensity(temperature, reservoir) * HydrostaticRise.StandardGravity;
         var heights = new double[judged.Layout.Points.Length];
         List<Hit>? over = null, unregulated = null;
         foreach (var index in judged.OutwardRuns())

@@ -35,7 +35,7 @@ internal static class FlowAnswer
         CancellationToken cancellationToken)
     {
         var (network, flow) = (compiled.Network, state.Flow);
-        var parts = LossLedger.Book(compiled, flow, path.ReferenceDensity, path.Viscosity, cancellationToken);
+        var parts = LossLedger.Book(compiled, flow, path.ReferenceDensity, _ => path.Viscosity, cancellationToken);
         parts[0] = parts[0] with { Outlet = parts[0].Outlet + throttled };
 
         var total = flow[0];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 
@@ -11,10 +12,13 @@ internal static class FlowAssumptions
     /// <param name="layout">The layout.</param>
     public static ImmutableArray<Assumption> Of(Layout layout)
     {
-        if (layout.Supply is not BottleSupply { Bottle: var bottle }) return layout.Assumptions;
+        var agent = layout.Agent as ExpandingAgent;
+        if (agent is null && layout.Supply is not BottleSupply) return layout.Assumptions;
         const string at = "/supply/bottle";
         var list = layout.Assumptions.ToBuilder();
-        list.Add(new(at, $"pressure at the asked temperature: {BottlePressure.Statement}", "property data of the gas"));
+        if (agent is not null) list.AddRange(ExpandingAssumptions.Of(layout, agent));
+        if (layout.Supply is not BottleSupply { Bottle: var bottle }) return list.ToImmutable();
+        if (agent is null) list.Add(new(at, $"pressure at the asked temperature: {BottlePressure.Statement}", "property data of the gas"));
         list.Add(new(at, "the start of the discharge, with every line full: pressure and flow fall from there; the head between liquid and outlet is left out", "steady flow of one instant"));
         if (bottle.Outlet is { } outlet)
         {

@@ -19,4 +19,8 @@ public sealed record FlowResult(
     ImmutableArray<RunFlow> Runs,
     ImmutableArray<Pressure> PointPressures,
     ImmutableArray<ZoneShare> Zones,
-    ImmutableArray<Assumption> Assumptions);
+    ImmutableArray<Assumption> Assumptions)
+{
+    /// <summary>How far the uncertain choices of the model move it; null where none is open, as for a liquid.</summary>
+    public FlowBand? Band { get; init; }
+}

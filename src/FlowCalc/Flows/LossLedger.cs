@@ -14,9 +14,9 @@ internal static class LossLedger
     /// <param name="compiled">The compiled layout.</param>
     /// <param name="flow">Mass flow of each run, kg/s.</param>
     /// <param name="density">Density, kg/m³.</param>
-    /// <param name="viscosity">Dynamic viscosity, Pa·s.</param>
+    /// <param name="viscosityOf">Dynamic viscosity in a run, Pa·s.</param>
     /// <param name="cancellationToken">Asked now and then.</param>
-    public static LossParts[] Book(LayoutNetwork compiled, double[] flow, double density, double viscosity, CancellationToken cancellationToken)
+    public static LossParts[] Book(LayoutNetwork compiled, double[] flow, double density, Func<int, double> viscosityOf, CancellationToken cancellationToken)
     {
         var network = compiled.Network;
         var parts = new LossParts[network.Count];
@@ -24,7 +24,7 @@ internal static class LossLedger
         for (var j = 0; j < parts.Length; j++)
         {
             if (j % 4096 == 0) cancellationToken.ThrowIfCancellationRequested();
-            var m = flow[j];
+            var (m, viscosity) = (flow[j], viscosityOf(j));
             var dynamic = m * Math.Abs(m) / density;
             var tube = Friction(network.Tubes, j, m, density, viscosity);
             var rise = HydrostaticRise.PressureDrop(density, network.Rise[j]);

@@ -12,6 +12,11 @@ internal readonly record struct LossParts(double Outlet, double Tube, double Ben
     public static LossParts operator +(in LossParts a, in LossParts b) => new(
         a.Outlet + b.Outlet, a.Tube + b.Tube, a.Bends + b.Bends, a.Tees + b.Tees, a.Fittings + b.Fittings, a.BoreChanges + b.BoreChanges, a.Rise + b.Rise);
 
+    /// <summary>All kinds in proportion.</summary>
+    /// <param name="factor">The factor.</param>
+    public LossParts Times(double factor) => new(
+        factor * Outlet, factor * Tube, factor * Bends, factor * Tees, factor * Fittings, factor * BoreChanges, factor * Rise);
+
     /// <summary>The same with units.</summary>
     public LossBreakdown ToBreakdown() => new(
         Pressure.FromPascals(Outlet),

@@ -1,4 +1,4 @@
-namespace FlowCalc.Discharge;
+namespace FlowCalc.Flows;
 
 /// <summary>A band of shares.</summary>
 /// <param name="Low">Least, 0 to 1.</param>

@@ -1,3 +1,4 @@
+using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using FlowCalc.Networks;
@@ -15,10 +16,11 @@ public static class SteadyFlow
     public static FlowResult Solve(Layout layout, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(layout);
+        if (layout.Agent is not LiquidAgent agent) return ExpandingFlow.Solve(layout, cancellationToken);
         var temperature = layout.Temperature.Kelvins;
-        var (density, viscosity) = (layout.Agent.Density(temperature), layout.Agent.Viscosity(temperature));
+        var (density, viscosity) = (agent.Density(temperature), agent.Viscosity(temperature));
         var path = new LiquidPath(density, viscosity, layout.AmbientPressure.Pascals);
-        var drive = SupplyDrive.Of(layout);
+        var drive = SupplyDrive.Of(layout, agent);
         if (drive.Failure is { } failure) return FlowAnswer.Failed(new(false, 0, double.NaN, double.NaN, failure), layout);
 
         var compiled = layout.Compile(drive.Outlet);

@@ -1,3 +1,4 @@
+using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using FlowCalc.Networks;
@@ -13,14 +14,15 @@ internal readonly record struct SupplyDrive(double Reservoir, RunGeometry Outlet
 {
     /// <summary>The drive of a layout at its temperature.</summary>
     /// <param name="layout">A checked layout.</param>
-    public static SupplyDrive Of(Layout layout)
+    /// <param name="agent">Its liquid.</param>
+    public static SupplyDrive Of(Layout layout, LiquidAgent agent)
     {
         var bore = FirstBore(layout);
         if (layout.Supply is HeldSupply held) return new(held.Pressure.Pascals, OutletGeometry.Free(bore), null, null);
         var bottle = ((BottleSupply)layout.Supply).Bottle;
         var outlet = OutletGeometry.Of(bottle, bore);
-        if (!BottlePressure.TryAt(bottle, layout.Agent, layout.Temperature.Kelvins, out var pressure))
-            return new(pressure, outlet, null, BottlePressure.LiquidPart(bottle, layout.Agent, Math.Max(layout.Temperature.Kelvins, bottle.ChargeTemperature.Kelvins)) < 1
+        if (!BottlePressure.TryAt(bottle, agent, layout.Temperature.Kelvins, out var pressure))
+            return new(pressure, outlet, null, BottlePressure.LiquidPart(bottle, agent, Math.Max(layout.Temperature.Kelvins, bottle.ChargeTemperature.Kelvins)) < 1
                 ? "The cushion has no state within the data of its gas: its pressure is not known."
                 : "The liquid fills the whole bottle at this temperature: no cushion is left to drive it, and its pressure is not known.");
         return new(pressure, outlet, bottle.Outlet?.Regulator?.SetPressure.Pascals, WhyNothingFlows(bottle, pressure, layout.AmbientPressure.Pascals));

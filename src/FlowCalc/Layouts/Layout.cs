@@ -9,6 +9,7 @@ namespace FlowCalc.Layouts;
 public sealed record Layout
 {
     internal const double UsualFilm = 0.1;
+    internal const double UsualLag = 0.3;
 
     /// <summary>Title; null for none.</summary>
     public string? Title { get; init; }
@@ -20,7 +21,7 @@ public sealed record Layout
     public Application Application { get; init; }
 
     /// <summary>The agent.</summary>
-    public required LiquidAgent Agent { get; init; }
+    public required Agent Agent { get; init; }
 
     /// <summary>Absolute pressure of the surroundings.</summary>
     public required Pressure AmbientPressure { get; init; }
@@ -54,6 +55,12 @@ public sealed record Layout
 
     /// <summary>Part of the liquid in the tubes that stays on their walls as a film when gas follows, 0 to 0.5, dimensionless; 0.1 where not given. The steady flow does not use it.</summary>
     public double Film { get; init; } = UsualFilm;
+
+    /// <summary>How far an agent that boils does so within a nozzle.</summary>
+    public NozzleModel NozzleModel { get; init; }
+
+    /// <summary>Time in which dissolved nitrogen comes out of the liquid in the bottle; null where it stays dissolved; 0.3 s where not given. The steady flow does not use it.</summary>
+    public Duration? NitrogenLag { get; init; } = Duration.FromSeconds(UsualLag);
 
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];

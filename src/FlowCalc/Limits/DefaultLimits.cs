@@ -49,6 +49,8 @@ public static class DefaultLimits
                 "Time from the first nozzle that liquid reaches to the last.", LimitUse.Discharge),
             new("agent-left-behind", null, Number(0.03), Number(0.05), null, null, LowerIsWorse: false, $"note: {CommonPractice}; warn: {WholeContents}",
                 "Agent left in bottle and tubes, as a part of the fill.", LimitUse.Discharge),
+            new("agent-in-tube", null, Number(0.10), Number(0.30), null, Number(0.80), LowerIsWorse: false, $"{CommonPractice}; refuse: where approved calculations end (from memory)",
+                "Most of the contents that dip tubes and line hold at once, of a gas or an agent that boils, as a part of the fill.", LimitUse.Discharge),
             new("bottle-blind-when-inverted", null, null, Number(0.05), null, null, LowerIsWorse: false, AnyPosition,
                 "Liquid that an attitude other than upright keeps from the dip tube, as a part of the fill.", LimitUse.Discharge),
             new("dip-tube-uncovers-early", null, null, Number(0.03), null, null, LowerIsWorse: false, CommonPractice,

@@ -55,7 +55,8 @@ public sealed class AgentTests(Service service) : IDisposable
         var us = await caller.Get("/v1/agents?units=us").Json(200);
 
         foreach (var (celsius, fahrenheit) in metric.GetProperty("agents").EnumerateArray().Zip(us.GetProperty("agents").EnumerateArray()))
-            Assert.Equal(celsius.GetProperty("freezingPoint").Value() * 1.8 + 32, fahrenheit.GetProperty("freezingPoint").Value(), tolerance: 1e-9);
+            foreach (var end in (string[])["lowest", "highest"])
+                Assert.Equal(celsius.GetProperty("temperatures").GetProperty(end).Value() * 1.8 + 32, fahrenheit.GetProperty("temperatures").GetProperty(end).Value(), tolerance: 1e-9);
     }
 
     [Theory]

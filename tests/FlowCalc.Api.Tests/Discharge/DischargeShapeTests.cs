@@ -21,7 +21,7 @@ public sealed class DischargeShapeTests(Service service) : IDisposable
         var one = answer.GetProperty("cases")[0];
         AssertFields(
             one,
-            "temperature", "attitude", "failure", "startPressure", "time95", "requirement", "liquidEnd", "end", "ended", "peakMassFlow", "peakPressure", "leftInBottle", "leftInTubes", "cushionExponent",
+            "temperature", "attitude", "failure", "startPressure", "time95", "requirement", "liquidEnd", "end", "ended", "peakMassFlow", "peakPressure", "leftInBottle", "leftInTubes", "mostInTubes", "cushionExponent",
             "zones", "nozzles", "band", "quasiSteady", "series");
         AssertFields(one.GetProperty("requirement"), "part", "of", "quantity", "stated", "time", "within");
         AssertFields(one.GetProperty("zones")[0], "id", "share", "wantedShare", "deviation");
@@ -72,7 +72,7 @@ public sealed class DischargeShapeTests(Service service) : IDisposable
 
         var one = answer.GetProperty("cases")[0];
         Assert.Contains("freez", one.GetProperty("failure").GetString()!, StringComparison.Ordinal);
-        foreach (var field in (string[])["startPressure", "time95", "requirement", "liquidEnd", "end", "ended", "peakMassFlow", "peakPressure", "leftInBottle", "leftInTubes", "cushionExponent", "band", "quasiSteady", "series"])
+        foreach (var field in (string[])["startPressure", "time95", "requirement", "liquidEnd", "end", "ended", "peakMassFlow", "peakPressure", "leftInBottle", "leftInTubes", "mostInTubes", "cushionExponent", "band", "quasiSteady", "series"])
             Assert.True(one.GetProperty(field).ValueKind == JsonValueKind.Null, field);
         Assert.Empty(one.GetProperty("nozzles").EnumerateArray());
         Assert.Empty(one.GetProperty("zones").EnumerateArray());

@@ -17,6 +17,8 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("/v1/agents?units=us", "/v1/agents")]
     [InlineData("/v1/agents/water", "/v1/agents/{id}")]
     [InlineData("/v1/agents/water-propylene-glycol?units=si", "/v1/agents/{id}")]
+    [InlineData("/v1/agents/carbon-dioxide?fill=600%20kg/m3", "/v1/agents/{id}")]
+    [InlineData("/v1/agents/IG-55?units=us", "/v1/agents/{id}")]
     [InlineData("/v1/tubes", "/v1/tubes")]
     [InlineData("/v1/fittings", "/v1/fittings")]
     [InlineData("/v1/examples", "/v1/examples")]

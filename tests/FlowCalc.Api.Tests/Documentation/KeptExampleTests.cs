@@ -31,7 +31,7 @@ public sealed class KeptExampleTests(Service service) : IDisposable
     // Long lists are shown by their first two entries.
     [Theory]
     [InlineData("agents", "/v1/agents")]
-    [InlineData("agent", "/v1/agents/water-propylene-glycol")]
+    [InlineData("agent", "/v1/agents/HFC-227ea")]
     [InlineData("tubes", "/v1/tubes")]
     [InlineData("fittings", "/v1/fittings")]
     [InlineData("examples", "/v1/examples")]

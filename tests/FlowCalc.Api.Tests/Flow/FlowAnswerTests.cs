@@ -60,7 +60,7 @@ public sealed class FlowAnswerTests(Service service) : IDisposable
         var answer = await caller.PostFlow(Documents.Demo).Json(200);
 
         Assert.Equal(
-            ["verdict", "findings", "supply", "zones", "nozzles", "runs", "points", "solver", "assumptions", "limits", "cautions", "engine"],
+            ["verdict", "findings", "supply", "zones", "nozzles", "runs", "points", "band", "solver", "assumptions", "limits", "cautions", "engine"],
             answer.EnumerateObject().Select(field => field.Name));
         Assert.Equal(
             ["id", "zone", "pressure", "massFlow", "volumeFlow", "share", "wantedShare", "deviation", "losses"],

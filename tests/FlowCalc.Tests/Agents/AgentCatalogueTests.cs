@@ -14,9 +14,20 @@ public class AgentCatalogueTests
     }
 
     [Fact]
+    public void The_catalogue_names_the_gases_and_liquefied_gases_by_kind()
+    {
+        string[] Of(AgentKind kind) => [.. AgentCatalogue.Expanding.Where(agent => agent.Kind == kind).Select(agent => agent.Id)];
+
+        Assert.Equal(["nitrogen", "argon", "IG-541", "IG-55"], Of(AgentKind.InertGas));
+        Assert.Equal(["HFC-23", "carbon-dioxide"], Of(AgentKind.LiquefiedGas));
+        Assert.Equal(["HFC-227ea", "FK-5-1-12", "HFC-125", "HFC-236fa"], Of(AgentKind.LiquefiedUnderNitrogen));
+        Assert.All(AgentCatalogue.Expanding, agent => Assert.Same(agent, AgentCatalogue.FindExpanding(agent.Id)));
+    }
+
+    [Fact]
     public void Ids_are_unique_over_all_kinds_of_agents()
     {
-        string[] ids = [.. AgentCatalogue.Liquids.Select(agent => agent.Id), .. AgentCatalogue.Mixtures.Select(mixture => mixture.Id), .. AgentCatalogue.OtherAgentIds];
+        string[] ids = [.. AgentCatalogue.Liquids.Select(agent => agent.Id), .. AgentCatalogue.Mixtures.Select(mixture => mixture.Id), .. AgentCatalogue.Expanding.Select(agent => agent.Id)];
 
         Assert.Equal(ids.Distinct(StringComparer.OrdinalIgnoreCase), ids);
     }

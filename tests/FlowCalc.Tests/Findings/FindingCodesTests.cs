@@ -44,6 +44,8 @@ public class FindingCodesTests
             if (limit.Note is not null) steps.Add(Severity.Note);
             if (limit.Warn is not null) steps.Add(Severity.Warn);
             if (limit.Fail is not null) steps.Add(Severity.Fail);
+            // A refusal counts as a failure.
+            else if (limit.Refuse is not null) steps.Add(Severity.Fail);
             // What a document says besides its limits makes this one harder.
             if (limit.Code == FindingCodes.BottleBlindWhenInverted) steps.Add(Severity.Fail);
             Assert.Equal(steps, definition.Severities);

@@ -119,11 +119,11 @@ public class LayoutReaderTests
     public void A_mixture_and_a_liquid_of_ones_own_are_read()
     {
         var mixture = Specimen.Read(Specimen.With(("/agent", """{ "mixture": "water-propylene-glycol", "massFraction": 0.4 }"""))).Layout!.Agent;
-        var own = Specimen.Read(Specimen.With(("/agent", """{ "density": "1.2 kg/L", "viscosity": "2 cP", "freezingPoint": "-30 °C" }"""))).Layout!.Agent;
+        var own = Specimen.Read(Specimen.With(("/agent", """{ "density": "1.2 kg/L", "viscosity": "2 cP", "freezingPoint": "-30 °C" }"""))).Layout!.Agent as FlowCalc.Agents.LiquidAgent;
 
         Assert.Equal("water-propylene-glycol", mixture.Id);
         Assert.True(mixture.FreezingPoint < 273.15 - 15);
-        Assert.Equal(1_200, own.Density(300), tolerance: 1e-9);
+        Assert.Equal(1_200, own!.Density(300), tolerance: 1e-9);
         Assert.Equal(243.15, own.FreezingPoint!.Value, tolerance: 1e-9);
     }
 

@@ -69,7 +69,7 @@ public class LayoutSchemaTests
         Assert.Equal(RequirementReader.Wholes.Words, Enum("requirement", "of"));
         Assert.Equal(ModelReader.NozzleModels.Words, Enum("model", "nozzles"));
         Assert.Equal(AgentCatalogue.Mixtures.Select(mixture => mixture.Id), Enum("agentDescription", "mixture"));
-        Assert.Equal(AgentCatalogue.Liquids.Select(liquid => liquid.Id), Definition("agent").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
+        Assert.Equal(AgentCatalogue.Ids, Definition("agent").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
         Assert.Equal(DefaultLimits.All.Select(limit => limit.Code), Definition("limits").GetProperty("properties").EnumerateObject().Select(property => property.Name));
     }
 

@@ -44,7 +44,7 @@ static class Arrivals
     {
         var (first, last) = Ends(one)!.Value;
         string Time(double seconds) => Wording.Of(seconds, QuantityKind.Time, judged.Units);
-        return $"liquid comes to {Wording.Id(judged.PointId(last.Point))} after {Time(last.Arrival!.Value.Seconds)}, "
+        return $"{judged.Matter} comes to {Wording.Id(judged.PointId(last.Point))} after {Time(last.Arrival!.Value.Seconds)}, "
             + $"{Wording.Of(hit.Measured, hit.Bound, QuantityKind.Time, judged.Units)} later than to {Wording.Id(judged.PointId(first.Point))}, limit {Time(hit.Bound)}";
     }
 }

@@ -1,3 +1,4 @@
+using FlowCalc.Agents;
 using FlowCalc.Discharge;
 using FlowCalc.Quantities;
 
@@ -21,12 +22,12 @@ static class CaseFailures
             (_, hit) => $"the agent is below its freezing point{(double.IsNaN(hit.Bound) ? "" : $" of {Temperature(hit.Bound)}")}: it is ice, or turning to ice, and nothing can be told of how it comes out");
 
         Add(judged, findings, DischargeFailureKind.OutsideData, FindingCodes.OutsideAgentData, Data, QuantityKind.Temperature,
-            one => (one.Temperature.Kelvins, one.Temperature.Kelvins < agent.LowestTemperature ? agent.LowestTemperature : agent.HighestTemperature,
+            one => agent.Covers(one.Temperature.Kelvins) ? (one.Temperature.Kelvins, double.NaN, 0) : (one.Temperature.Kelvins, one.Temperature.Kelvins < agent.LowestTemperature ? agent.LowestTemperature : agent.HighestTemperature,
                 Math.Max(agent.LowestTemperature - one.Temperature.Kelvins, one.Temperature.Kelvins - agent.HighestTemperature)),
-            (_, _) => $"there are no data of the agent, which run from {Temperature(agent.LowestTemperature)} to {Temperature(agent.HighestTemperature)}: nothing is extrapolated and the case has no answer");
+            (one, hit) => double.IsNaN(hit.Bound) ? $"the case has no answer: {one.Failure!.Message.TrimEnd('.')}" : $"there are no data of the agent, which run from {Temperature(agent.LowestTemperature)} to {Temperature(agent.HighestTemperature)}: nothing is extrapolated and the case has no answer");
 
         Add(judged, findings, DischargeFailureKind.Boiling, FindingCodes.BelowVapourPressure, Data, QuantityKind.Pressure,
-            one => agent.Covers(one.Temperature.Kelvins) ? (0, agent.VapourPressure(one.Temperature.Kelvins) - judged.Ambient, agent.VapourPressure(one.Temperature.Kelvins)) : (double.NaN, double.NaN, 0),
+            one => agent is LiquidAgent liquid && agent.Covers(one.Temperature.Kelvins) ? (0, liquid.VapourPressure(one.Temperature.Kelvins) - judged.Ambient, liquid.VapourPressure(one.Temperature.Kelvins)) : (double.NaN, double.NaN, 0),
             (_, hit) => double.IsNaN(hit.Bound)
                 ? "the liquid boils at the surroundings' pressure, and the case has no answer"
                 : $"the liquid boils as it comes out: its vapour pressure is {Absolute(hit.Bound + judged.Ambient)} absolute and the surroundings' {Absolute(judged.Ambient)}, for which there is no answer with this agent");

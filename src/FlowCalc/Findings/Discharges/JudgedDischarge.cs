@@ -34,6 +34,9 @@ sealed class JudgedDischarge(Layout layout, Bottle bottle, DischargeResult disch
         }
     }
 
+    /// <summary>What comes to the nozzles, in a word.</summary>
+    public string Matter => Layout.Agent.IsExpanding ? "agent" : "liquid";
+
     public string SupplyId => PointId(SupplyPoint);
 
     public string TemperatureOf(DischargeCase one) => QuantityWriter.Text(one.Temperature.Kelvins, QuantityKind.Temperature, Units, CaseDigits);

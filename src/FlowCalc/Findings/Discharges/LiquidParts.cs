@@ -1,3 +1,4 @@
+using FlowCalc.Agents;
 using FlowCalc.Discharge;
 
 namespace FlowCalc.Findings.Discharges;
@@ -13,6 +14,8 @@ static class LiquidParts
         {
             judged.Pass(at);
             var one = judged.Discharge.Cases[at];
+            // The pressure of a gas that is liquefied alone says more than its level.
+            if (judged.Layout.Agent.Kind == AgentKind.LiquefiedGas || double.IsNaN(one.LiquidPart)) continue;
             var (severity, step) = Grading.Of(limit, one.LiquidPart);
             // Without a cushion there is no discharge, whatever part a document allows.
             if (one.Failure?.Kind == DischargeFailureKind.LiquidFull && severity != Severity.Fail) (severity, step) = (Severity.Fail, 1);
@@ -25,6 +28,7 @@ static class LiquidParts
     {
         var fills = BottleFilling.Fills(hit.Measured, hit.Bound);
         if (one.Failure?.Kind != DischargeFailureKind.LiquidFull) return $"{fills}: {BottleFilling.Little}";
+        if (one.StartPressure is not null) return $"{fills}: no gas is left over it, the pressure rises by several bar a kelvin, and the bottle may burst";
         return hit.Measured < 1
             ? "there is no answer: the liquid fills the whole bottle when it is charged, and no cushion is left to drive it"
             : $"{fills}: no cushion is left to drive it, its pressure is not known, and the bottle may burst";

@@ -14,7 +14,7 @@ static class MassShares
         foreach (var (at, one) in judged.Answered)
         {
             // A bottle that gives nothing starves no nozzle more than another; it is told by itself.
-            if (DipTubes.IsBlind(one)) continue;
+            if (DipTubes.GivesNothing(judged, one)) continue;
             foreach (var nozzle in one.Nozzles)
             {
                 judged.Pass(nozzle.Point);
@@ -32,8 +32,8 @@ static class MassShares
                 if (severity != Severity.Pass) zoneHits.Add(at, new Hit(index, one.Zones[index].Zone, severity, -deviation, deviation, -step));
             }
         }
-        starvedHits.AddTo(findings, FindingCodes.StarvedNozzle, starved.Source, null, "nozzle", OfNozzle);
-        overfedHits.AddTo(findings, FindingCodes.OverfedNozzle, overfed.Source, null, "nozzle", OfNozzle);
+        starvedHits.AddTo(findings, FindingCodes.StarvedNozzle, starved.Source, null, "nozzle", (one, hit) => OfNozzle(judged, one, hit));
+        overfedHits.AddTo(findings, FindingCodes.OverfedNozzle, overfed.Source, null, "nozzle", (one, hit) => OfNozzle(judged, one, hit));
         zoneHits.AddTo(findings, FindingCodes.StarvedZone, zone.Source, null, "zone", OfZone);
     }
 
@@ -42,12 +42,12 @@ static class MassShares
     static void Add(CaseHits hits, int at, JudgedDischarge judged, NozzleDischarge nozzle, Severity severity, double measured, double bound) =>
         hits.Add(at, new Hit(nozzle.Point, judged.PointId(nozzle.Point), severity, Math.Abs(measured), measured, bound));
 
-    static string OfNozzle(DischargeCase one, Hit hit)
+    static string OfNozzle(JudgedDischarge judged, DischargeCase one, Hit hit)
     {
         var nozzle = one.Nozzles.First(nozzle => nozzle.Point == hit.Item);
         var id = Wording.Id(hit.Id);
         if (GetsNothing(nozzle))
-            return $"{id} never gets liquid{(NozzleShares.Telling(nozzle.Deviation) is null ? "" : $", where {Wording.Share(nozzle.WantedShare)} of the agent is wanted")}";
+            return $"{id} never gets {judged.Matter}{(NozzleShares.Telling(nozzle.Deviation) is null ? "" : $", where {Wording.Share(nozzle.WantedShare)} of the agent is wanted")}";
         return NozzleShares.Telling(nozzle.Deviation) is null ? NozzleShares.Unwanted(id, nozzle.Share, Whole, hit) : NozzleShares.Off(id, nozzle.Share, nozzle.WantedShare, Whole, hit);
     }
 

@@ -35,7 +35,7 @@ static class RequiredTimes
             }
         }
 
-        var source = judged.Discharge.IsRequirementStated ? DefaultLimits.StatedInTheDocument : ApplicationRequirement.MotorsportSource;
+        var source = judged.Discharge.IsRequirementStated ? DefaultLimits.StatedInTheDocument : ApplicationRequirement.SourceOf(judged.Layout.Application, judged.Layout.Agent) ?? ApplicationRequirement.MotorsportSource;
         Add(never, FindingCodes.DischargeTooSlow, null, (one, _) => wording.Never(one));
         Add(slow, FindingCodes.DischargeTooSlow, QuantityKind.Time, (_, hit) => wording.Slow(hit));
         Add(coldNever, FindingCodes.ColdUnderpowered, null, (one, _) => wording.Never(one) + wording.While(warmer[one.Attitude]));

@@ -20,7 +20,7 @@ static class AgentReader
     const string Right = "an id of the catalogue, an object with mixture and massFraction, or one with density, viscosity and, if known, freezingPoint";
 
     /// <summary>The agent; null where it is missing or none.</summary>
-    public static LiquidAgent? Read(ReadingContext context, JsonValue element)
+    public static Agent? Read(ReadingContext context, JsonValue element)
     {
         switch (element.ValueKind)
         {
@@ -36,21 +36,15 @@ static class AgentReader
         }
     }
 
-    static LiquidAgent? Named(ReadingContext context, JsonValue element)
+    static Agent? Named(ReadingContext context, JsonValue element)
     {
         var id = TextValue.Name(context, element, "an agent's id");
         if (id is null) return null;
-        if (AgentCatalogue.Find(id) is { } agent)
-        {
-            if (agent.Note is { } note) context.Assumptions.Add("/agent", $"{id}: values of the catalogue", note);
-            return agent;
-        }
-        var liquids = AgentCatalogue.Liquids.Select(liquid => liquid.Id);
-        if (AgentCatalogue.OtherAgentIds.Contains(id))
-            context.Faults.Add(element, $"read {Said.Value(element)}: a gas or liquefied gas, and only liquids are answered so far: {string.Join(", ", liquids)}, a mixture, or a liquid of one's own");
-        else
-            context.Faults.Add(element, $"read {Said.Value(element)}: no agent of the catalogue{NearNames.Advice(context, id, [.. liquids, .. AgentCatalogue.OtherAgentIds])}; besides, an agent may be {Right}");
-        return null;
+        Agent? agent = AgentCatalogue.Find(id);
+        agent ??= AgentCatalogue.FindExpanding(id);
+        if (agent is null) context.Faults.Add(element, $"read {Said.Value(element)}: no agent of the catalogue{NearNames.Advice(context, id, AgentCatalogue.Ids)}; besides, an agent may be {Right}");
+        else if (agent.Note is { } note) context.Assumptions.Add("/agent", $"{id}: values of the catalogue", note);
+        return agent;
     }
 
     static LiquidAgent? Described(ReadingContext context, in Members<AgentField> members)

@@ -30,8 +30,8 @@ static class BottleFill
         return double.NaN;
     }
 
-    // The unit decides which of the three is meant, so it is looked at before the number.
-    static SizeRange? Way(ReadingContext context, JsonValue element)
+    /// <summary>Which of the three is meant: the unit decides, so it is looked at before the number. A fault where it fits none.</summary>
+    public static SizeRange? Way(ReadingContext context, JsonValue element)
     {
         foreach (var way in Ways)
             if (Fits(element, way.Kind)) return way;

@@ -24,37 +24,40 @@ enum BottleField
     Note,
 }
 
-/// <summary>Reads a bottle of liquid under a cushion of gas.</summary>
+/// <summary>Reads a bottle: of a liquid under a cushion of gas, of a gas, or of a liquefied gas.</summary>
 static class BottleReader
 {
     public static readonly Vocabulary Gases = new("nitrogen", "argon", "air");
     public static readonly Vocabulary Heats = new("wall", "isothermal", "adiabatic");
 
     /// <summary>The bottle as a supply; without one where something is missing or wrong.</summary>
-    public static SupplyDraft Read(ReadingContext context, JsonValue element, LiquidAgent? agent)
+    public static SupplyDraft Read(ReadingContext context, JsonValue element, Agent? agent)
     {
         if (!LayoutFields.Bottle.TryRead(context, element, out var members)) return new SupplyDraft(null, double.NaN, default);
         var before = context.Faults.Count;
-        members.Requires(context, BottleField.Volume, Sizes.BottleVolume);
-        members.Requires(context, BottleField.Fill, "the agent in the bottle, as a mass, a volume or a fill density");
-        members.Requires(context, BottleField.ChargePressure, "the pressure of the cushion, over the ambient pressure");
+        BottleFit.Check(context, members, agent);
         var volume = QuantityValue.Read(context, members[BottleField.Volume], Sizes.BottleVolume);
         var charge = PressureValue.ReadOverAmbient(context, members[BottleField.ChargePressure], "a charge pressure");
         var temperature = ChargeTemperature(context, members);
-        var mass = BottleFill.Read(context, members, agent, volume, temperature);
-        CheckBoiling(context, members, agent, charge, temperature);
+        double mass;
+        if (agent is ExpandingAgent expanding) (mass, charge) = ExpandingFill.Read(context, members, expanding, volume, temperature, charge);
+        else
+        {
+            mass = BottleFill.Read(context, members, agent as LiquidAgent, volume, temperature);
+            CheckBoiling(context, members, agent as LiquidAgent, charge, temperature);
+        }
         var working = PressureValue.Read(context, members[BottleField.WorkingPressure]);
         var empty = QuantityValue.Read(context, members[BottleField.EmptyMass], Sizes.EmptyMass);
         var opening = QuantityValue.Read(context, members[BottleField.OpeningTime], Sizes.OpeningTime);
         var count = NumberValue.Count(context, members[BottleField.Count]);
-        var gas = Math.Max(0, TextValue.Choice(context, members[BottleField.CushionGas], Gases));
+        var gas = agent is ExpandingAgent ? 0 : Math.Max(0, TextValue.Choice(context, members[BottleField.CushionGas], Gases));
         var heat = Math.Max(0, TextValue.Choice(context, members[BottleField.CushionHeat], Heats));
         var shape = BottleShellReader.Shape(context, members[BottleField.Shape], volume);
         var axis = SpaceValue.Direction(context, members[BottleField.Axis], Sizes.DirectionPart, mayBeZero: false) ?? new Direction(0, 0, 1);
         var wall = BottleShellReader.Wall(context, members[BottleField.Wall]);
         var outlet = OutletReader.Read(context, members[BottleField.Outlet], members.Has(BottleField.Shape) && shape is null ? double.NaN : volume, shape);
         TextValue.Read(context, members[BottleField.Note], "a note");
-        Assume(context, members);
+        BottleFit.Assume(context, members, agent);
 
         var draft = new SupplyDraft(null, temperature, members[BottleField.ChargeTemperature]);
         // Without an agent the fill's mass may be unknown though nothing is wrong with the bottle.
@@ -91,12 +94,5 @@ static class BottleReader
     {
         if (agent?.Covers(temperature) is not true || !(charge <= agent.VapourPressure(temperature))) return;
         context.Faults.Add(members[BottleField.ChargePressure], $"read {QuantityValue.Shown(members[BottleField.ChargePressure])}: {agent.Title} boils there at the charge temperature, where its vapour alone has {agent.VapourPressure(temperature) / 1e5:0.####} bar absolute; a charge pressure is over that");
-    }
-
-    static void Assume(ReadingContext context, in Members<BottleField> members)
-    {
-        if (!members.Has(BottleField.ChargeTemperature)) context.Assumptions.Add("/supply/bottle/chargeTemperature", "20 °C", "the usual reference temperature");
-        if (!members.Has(BottleField.CushionGas)) context.Assumptions.Add("/supply/bottle/cushionGas", "nitrogen", "the usual cushion");
-        if (!members.Has(BottleField.Outlet)) context.Assumptions.Add("/supply/bottle/outlet", "no loss in dip tube and valve, and all liquid is drawn", "the document describes no outlet");
     }
 }

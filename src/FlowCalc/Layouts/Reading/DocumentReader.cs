@@ -54,7 +54,7 @@ static class DocumentReader
         var cases = CasesReader.Read(context, root[DocumentField.Cases]);
         var requirement = RequirementReader.Read(context, root[DocumentField.Requirement]);
         var limits = LimitReader.Read(context, root[DocumentField.Limits]);
-        var film = ModelReader.Film(context, root[DocumentField.Model]);
+        var model = ModelReader.Read(context, root[DocumentField.Model]);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -73,7 +73,9 @@ static class DocumentReader
             Cases = cases,
             Requirement = requirement,
             Limits = limits,
-            Film = film,
+            Film = model.Film,
+            NozzleModel = model.Nozzles,
+            NitrogenLag = model.NitrogenLag,
             Assumptions = context.Assumptions.ToArray(),
         };
     }
@@ -93,7 +95,7 @@ static class DocumentReader
         if (double.IsFinite(ambient)) context.Ambient = ambient;
     }
 
-    static double ReadTemperature(ReadingContext context, in Members<DocumentField> root, LiquidAgent? agent, in SupplyDraft supply)
+    static double ReadTemperature(ReadingContext context, in Members<DocumentField> root, Agent? agent, in SupplyDraft supply)
     {
         var element = root[DocumentField.Temperature];
         var isCharge = supply.ChargeTemperatureElement.ValueKind is not JsonValueKind.Undefined;

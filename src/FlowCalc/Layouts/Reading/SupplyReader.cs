@@ -18,7 +18,7 @@ static class SupplyReader
     public const string Right = "an object with pressure, held whatever it delivers, or with bottle";
 
     /// <summary>The supply; null where it is missing or none.</summary>
-    public static SupplyDraft Read(ReadingContext context, JsonValue element, LiquidAgent? agent)
+    public static SupplyDraft Read(ReadingContext context, JsonValue element, Agent? agent)
     {
         if (element.ValueKind is JsonValueKind.Undefined || !LayoutFields.Supply.TryRead(context, element, out var members)) return default;
         if (members.Has(SupplyField.Note)) TextValue.Read(context, members[SupplyField.Note], "a note");

@@ -26,25 +26,25 @@ static class TemperatureReader
         return Usual;
     }
 
-    /// <summary>Whether the agent's data reach a temperature and it is liquid there; a fault where not.</summary>
+    /// <summary>Whether an agent is answered at a temperature; a fault where not.</summary>
     /// <param name="context">The reading.</param>
     /// <param name="agent">The agent.</param>
     /// <param name="temperature">Temperature, K.</param>
     /// <param name="owner">The object whose member the temperature is, or would be.</param>
     /// <param name="member">The member's name.</param>
     /// <param name="element">The temperature, where it is given.</param>
-    public static bool Suits(ReadingContext context, LiquidAgent agent, double temperature, JsonValue owner, string member, JsonValue element)
+    public static bool Suits(ReadingContext context, Agent agent, double temperature, JsonValue owner, string member, JsonValue element)
     {
         var flaw = temperature < agent.FreezingPoint
             ? $"{agent.Title} freezes at {Celsius(agent.FreezingPoint.Value)}"
-            : agent.Covers(temperature) ? null : "outside the data of " + agent.Title;
+            : agent.Covers(temperature) ? null : agent.IsExpanding ? "outside what is answered for " + agent.Title : "outside the data of " + agent.Title;
         if (flaw is null) return true;
         var said = element.ValueKind is JsonValueKind.Undefined ? $"took {Celsius(temperature)}" : $"read {QuantityValue.Shown(element)}";
         context.Faults.Add(owner, member, $"{said}: {flaw}; {Range(agent)} is right");
         return false;
     }
 
-    static string Range(LiquidAgent agent)
+    static string Range(Agent agent)
     {
         var low = Math.Max(agent.LowestTemperature, agent.FreezingPoint ?? 0);
         return double.IsFinite(agent.HighestTemperature)

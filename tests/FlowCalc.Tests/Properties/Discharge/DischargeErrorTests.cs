@@ -86,7 +86,7 @@ public class DischargeErrorTests
         var layout = Documents.Read(new RandomLayout(seed).Document(bottle: Bottle));
         var bottle = ((BottleSupply)layout.Supply).Bottle;
         var place = FlowCalc.Bottles.BottlePlace.Of(bottle, CaseList.Upright.Gravity);
-        var conditions = CaseConditions.Of(layout, bottle, 293.15);
+        var conditions = CaseConditions.Of(layout, (FlowCalc.Agents.LiquidAgent)layout.Agent, bottle, 293.15);
         return CaseSetup.Of(layout, CompiledLine.Of(layout, bottle), place, CaseList.Upright.Gravity, 293.15, conditions, new ModelChoice(1, 0.1), [0.9 * 2.6]);
     }
 }

@@ -95,14 +95,14 @@ public class SpoiltLayoutsTests
     }
 
     static bool IsInRange(Layout layout) =>
-        layout.Agent.Density(layout.Temperature.Kelvins) is > 0 and < 1e5
+        layout.Agent is FlowCalc.Agents.LiquidAgent agent && agent.Density(layout.Temperature.Kelvins) is > 0 and < 1e5
         && layout.Points.OfType<Nozzle>().Any()
         && layout.Points.OfType<Nozzle>().All(nozzle => nozzle.KFactor is > 0 and < 1e3 && nozzle.Share is null or (> 0 and <= 1))
         && layout.Runs.All(IsInRange)
         && layout.Supply switch
         {
             HeldSupply held => held.Pressure > layout.AmbientPressure && held.Pressure.Bars <= 1_000,
-            BottleSupply { Bottle: var bottle } => bottle.ChargePressure > layout.AmbientPressure && bottle.Fill.Kilograms / layout.Agent.Density(bottle.ChargeTemperature.Kelvins) < bottle.Volume.CubicMeters,
+            BottleSupply { Bottle: var bottle } => bottle.ChargePressure > layout.AmbientPressure && bottle.Fill.Kilograms / agent.Density(bottle.ChargeTemperature.Kelvins) < bottle.Volume.CubicMeters,
             _ => false,
         };
 

@@ -1,0 +1,82 @@
+using FlowCalc.Agents;
+using FlowCalc.Bottles;
+using FlowCalc.Layouts;
+using FlowCalc.Networks;
+
+namespace FlowCalc.Flows;
+
+/// <summary>The steady flow of a layout whose agent is a gas or a liquefied gas: the start of the discharge, with every line full.</summary>
+internal static class ExpandingFlow
+{
+    // The table reaches a little over the bottle's pressure.
+    const double Top = 1.04;
+
+    /// <summary>Solves a layout.</summary>
+    /// <param name="layout">A checked layout of such an agent.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    public static FlowResult Solve(Layout layout, CancellationToken cancellationToken)
+    {
+        var (drive, stream) = ExpandingDrive.Of(layout);
+        if (drive.Failure is { } failure) return FlowAnswer.Failed(new(false, 0, double.NaN, double.NaN, failure), layout);
+        var line = layout.Compile(drive.Outlet);
+        var (solved, report) = Follow(layout, line, drive, stream!, layout.NozzleModel, cancellationToken);
+        if (solved is null) return FlowAnswer.Failed(report, layout);
+        var answer = ExpandingFlowAnswer.Of(layout, solved, report, drive.Reservoir, cancellationToken);
+        return answer with { Band = Band(layout, line, drive, stream!, solved, answer, cancellationToken) };
+    }
+
+    // The other nozzle models, on the same line.
+    static FlowBand? Band(
+        Layout layout, LayoutNetwork line, in SupplyDrive drive, Func<IStream> stream, SolvedExpanding solved, FlowResult answer, CancellationToken cancellationToken)
+    {
+        if (layout.Agent.Kind == AgentKind.InertGas) return null;
+        List<FlowResult> all = [answer];
+        List<string> from = [];
+        foreach (var model in Enum.GetValues<NozzleModel>())
+        {
+            if (model == layout.NozzleModel) continue;
+            var (other, report) = Follow(layout, line, drive, stream, model, cancellationToken);
+            from.Add(other is null ? $"{FlowBand.Words(model)} (not solved)" : FlowBand.Words(model));
+            if (other is not null) all.Add(ExpandingFlowAnswer.Of(layout, other, report, drive.Reservoir, cancellationToken));
+        }
+        return FlowBand.Of(all, from, TeeQuality.Of(layout, solved));
+    }
+
+    static (SolvedExpanding? Solved, SolveReport Report) Follow(
+        Layout layout, LayoutNetwork line, in SupplyDrive drive, Func<IStream> stream, NozzleModel model, CancellationToken cancellationToken)
+    {
+        var ambient = layout.AmbientPressure.Pascals;
+        if (ExpansionTable.TryBuild(stream(), Math.Max(Top * drive.Reservoir, 1.1 * ambient), ambient, model) is not { } table)
+            return (null, new(false, 0, double.NaN, double.NaN, "The agent has no state somewhere on its way to the nozzles within its data."));
+        var state = Start(layout, line);
+        var report = CompressibleSolver.Solve(state, new TablePath(table), drive.Reservoir, CompressibleSolver.Tight, cancellationToken);
+        if (drive.SetPressure is { } set && report.Converged && Math.Exp(state.Log[0]) > set)
+        {
+            // The open outlet would deliver more than the regulator lets through: it throttles at constant enthalpy, and holds its set pressure.
+            line = layout.Compile(OutletGeometry.Free(drive.Outlet.Bore));
+            state = Start(layout, line);
+            report = CompressibleSolver.Solve(state, new TablePath(table), set, CompressibleSolver.Tight, cancellationToken);
+        }
+        return (report.Converged ? new(line, state, table) : null, report);
+    }
+
+    static CompressibleState Start(Layout layout, LayoutNetwork line)
+    {
+        var network = line.Network;
+        var area = new double[network.Count];
+        for (var j = 0; j < area.Length; j++)
+        {
+            var bore = j == 0 ? SupplyDrive.FirstBore(layout) : layout.Runs[line.Runs[j]].Tube.Bore.Meters;
+            area[j] = Math.PI / 4 * bore * bore;
+        }
+        if (layout.Supply is BottleSupply { Bottle: var bottle })
+            area[0] = bottle.Count * Math.PI / 4 * Math.Pow(bottle.Outlet?.DipTube?.Bore.Meters ?? SupplyDrive.FirstBore(layout), 2);
+        return new CompressibleState(network, area);
+    }
+}
+
+/// <summary>A solved line of an expanding agent.</summary>
+/// <param name="Line">The line.</param>
+/// <param name="State">The solution.</param>
+/// <param name="Table">The agent's way.</param>
+internal sealed record SolvedExpanding(LayoutNetwork Line, CompressibleState State, ExpansionTable Table);
