@@ -20,6 +20,13 @@ public sealed class GasBlowDownTests
     public void An_insulated_bottle(double massLeft, double seconds) =>
         Near(seconds, Run(0, (1 - massLeft) * Charge).Thresholds[0], Within);
 
+    // p = p0·exp(−t/τ) while it is choked: to 100 bar and to 5 bar.
+    [Theory]
+    [InlineData(0.5, 6.481344815)]
+    [InlineData(0.025, 34.49325106)]
+    public void A_bottle_at_constant_temperature(double massLeft, double seconds) =>
+        Near(seconds, Run(double.PositiveInfinity, (1 - massLeft) * Charge).Thresholds[0], Within);
+
     [Fact]
     public void A_bottle_with_a_wall() => Near(27.45165549, Run(60, (1 - 0.09097098735) * Charge).Thresholds[0], Within);
 

@@ -3,7 +3,7 @@ using FlowCalc.Discharge;
 
 namespace FlowCalc.Tests.ClosedForms.Discharge;
 
-/// <summary>A bottle of an ideal gas, insulated or with a constant conductance to a wall that keeps its temperature.</summary>
+/// <summary>A bottle of an ideal gas, insulated, with a constant conductance to a wall that keeps its temperature, or, where that is infinite, at constant temperature.</summary>
 internal sealed class IdealGasBottle(double gasConstant, double ratio, double volume, double pressure, double temperature, double conductance) : IExpandingBottle
 {
     double Cv => gasConstant / (ratio - 1);
@@ -26,7 +26,7 @@ internal sealed class IdealGasBottle(double gasConstant, double ratio, double vo
     public bool TryRates(ReadOnlySpan<double> y, bool isLiquid, double flow, double step, Span<double> rates)
     {
         var t = y[1] / (y[0] * Cv);
-        (rates[0], rates[1]) = (-flow, -flow * ratio * Cv * t + conductance * (temperature - t));
+        (rates[0], rates[1]) = (-flow, double.IsPositiveInfinity(conductance) ? -flow * Cv * t : -flow * ratio * Cv * t + conductance * (temperature - t));
         return true;
     }
 
