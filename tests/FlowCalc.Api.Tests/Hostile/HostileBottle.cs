@@ -49,7 +49,7 @@ static class HostileBottle
         if (random.Next(4) == 0)
             text.Append($$""","requirement":{"part":{{Text(Math.Max(random.NextDouble(), 1e-9))}},"of":"contents","within":["{{HostileSize.Of(random, wild, 0, 10, -6, 4)}} s","86400 s"]}""");
         if (random.Next(4) == 0)
-            text.Append($$""","model":{"film":{{random.Next(3) switch { 0 => "0", 1 => "0.5", _ => "0.2" }}}}""");
+            text.Append($$""","model":{"film":{{random.Next(3) switch { 0 => "0", 1 => "0.5", _ => "0.2" }}},"nozzles":"{{random.Next(3) switch { 0 => "frozen", 1 => "equilibrium", _ => "delayed" }}}","nitrogenLag":"{{random.Next(4) switch { 0 => "0 s", 1 => "frozen", 2 => "1 ms", _ => "100 s" }}}"}""");
         if (random.Next(4) == 0)
             text.Append($$""","application":"{{(random.Next(2) == 0 ? "motorsport" : "machine")}}" """);
         if (wild && random.Next(4) == 0)
@@ -84,7 +84,7 @@ static class HostileBottle
         return $$""","shape":{"diameter":"{{Text(diameter)}} m","length":"{{Text(length)}} m"}""";
     }
 
-    static string Outlet(Random random, bool wild, double length)
+    internal static string Outlet(Random random, bool wild, double length)
     {
         List<string> parts = [];
         if (random.Next(3) > 0)

@@ -35,11 +35,17 @@ static class HostileDocuments
         return Spoilt(random, isBottle: true, trees: 7);
     }
 
-    static byte[] Spoilt(Random random, bool isBottle, int trees)
+    /// <summary>The document of a seed with a gas or a liquefied gas, more often a tree that makes sense before it is spoilt.</summary>
+    public static byte[] OfGas(int seed) => Spoilt(new Random(seed), isBottle: false, trees: 7, isGas: true);
+
+    /// <summary>The same on a bottle.</summary>
+    public static byte[] OfGasBottle(int seed) => Spoilt(new Random(seed), isBottle: true, trees: 7, isGas: true);
+
+    static byte[] Spoilt(Random random, bool isBottle, int trees, bool isGas = false)
     {
         var kind = random.Next(10);
-        var text = kind < trees ? HostileTree.Of(random, isBottle)
-            : kind < trees + (10 - trees) / 3 ? Mutated(random, JsonNode.Parse(HostileTree.Of(random, isBottle))!)
+        var text = kind < trees ? HostileTree.Of(random, isBottle, isGas)
+            : kind < trees + (10 - trees) / 3 ? Mutated(random, JsonNode.Parse(HostileTree.Of(random, isBottle, isGas))!)
             : Mutated(random, Demo.DeepClone());
         return random.Next(12) == 0 ? Broken(random, text) : Encoding.UTF8.GetBytes(text);
     }

@@ -8,7 +8,8 @@ static class HostileTree
     /// <summary>One tree.</summary>
     /// <param name="random">Where its sizes come from.</param>
     /// <param name="isBottle">Whether a bottle must feed it; else a held pressure does about as often.</param>
-    public static string Of(Random random, bool isBottle = false)
+    /// <param name="isGas">Whether its agent is a gas or a liquefied gas; else a liquid.</param>
+    public static string Of(Random random, bool isBottle = false, bool isGas = false)
     {
         var wild = random.Next(3) == 0;
         var (points, runs) = (new StringBuilder(), new StringBuilder());
@@ -22,8 +23,10 @@ static class HostileTree
             points.Append(',').Append(Point(random, wild, id, tees, open));
             tees -= open.Count > 0 ? 1 : 0;
         }
-        var supply = isBottle || random.Next(2) == 0 ? HostileBottle.Of(random, wild) : $$"""{"pressure":"{{HostileSize.Of(random, wild, 1, 40, -3, 5)}} bar"}""";
-        return $$"""{"format":1,"agent":{{Agent(random, wild)}},"supply":{{supply}},"points":[{{points}}],"runs":[{{runs}}]{{HostileBottle.Asked(random, wild)}}}""";
+        var gas = HostileGas.Any(random);
+        var bottle = isGas ? HostileGas.Bottle(random, wild, gas) : HostileBottle.Of(random, wild);
+        var supply = isBottle || random.Next(2) == 0 ? bottle : $$"""{"pressure":"{{HostileSize.Of(random, wild, 1, 40, -3, 5)}} bar"}""";
+        return $$"""{"format":1,"agent":{{(isGas ? $"\"{gas}\"" : Agent(random, wild))}},"supply":{{supply}},"points":[{{points}}],"runs":[{{runs}}]{{HostileBottle.Asked(random, wild)}}}""";
     }
 
     static string Point(Random random, bool wild, int id, int tees, Queue<(int, string)> open)
