@@ -1,4 +1,5 @@
 using FlowCalc.Agents;
+using FlowCalc.Bottles;
 using FlowCalc.Discharge;
 using FlowCalc.Losses;
 using FlowCalc.Networks;
@@ -13,7 +14,7 @@ internal static class ExpandingFigures
     const int Calls = 1_000;
 
     // Fill, kg/m³, in a bottle at 20 °C.
-    static readonly (string Id, double Fill)[] Agents = [("carbon-dioxide", 680), ("HFC-23", 700), ("nitrogen", 220), ("IG-541", 260)];
+    static readonly (string Id, double Fill)[] Agents = [("carbon-dioxide", 680), ("HFC-23", 700), ("HFC-227ea", 900), ("FK-5-1-12", 1000), ("nitrogen", 220), ("IG-541", 260)];
 
     public static void Print()
     {
@@ -33,7 +34,7 @@ internal static class ExpandingFigures
                 }) / Calls);
             if (double.IsNaN(sink)) throw new InvalidOperationException($"{id}: a property that was timed is none.");
 
-            var bottle = new PureBottle(fluid, Volume, fill * Volume, 293.15, new ShellHeat { Area = 0.25, Capacity = 5_000 });
+            var bottle = Bottle(fluid, fill);
             QuickFigures.Line($"expansion-{id}", QuickFigures.Time(() => _ = Table(bottle)));
             var kind = fluid.Saturation is null ? "gas" : "flashing";
             foreach (var nozzles in (int[])[2, 10])
@@ -41,7 +42,16 @@ internal static class ExpandingFigures
         }
     }
 
-    static ExpansionTable Table(PureBottle bottle)
+    // Those that nitrogen drives are charged to 25 bar.
+    static IExpandingBottle Bottle(Fluid fluid, double fill)
+    {
+        var heat = new ShellHeat { Area = 0.25, Capacity = 5_000 };
+        if (NitrogenSolubility.Of(fluid.Id) is not { } solubility) return new PureBottle(fluid, Volume, fill * Volume, 293.15, heat);
+        var contents = new NitrogenEquilibrium(fluid, solubility).Charge(Volume, fill * Volume, 293.15, 25e5);
+        return new NitrogenBottle(fluid, solubility, Volume, fill * Volume, contents.NitrogenInLiquid, contents.NitrogenInGas, 293.15, 0.3, heat);
+    }
+
+    static ExpansionTable Table(IExpandingBottle bottle)
     {
         var y = new double[bottle.Length];
         bottle.Start(y);
@@ -52,7 +62,7 @@ internal static class ExpandingFigures
                 : throw new InvalidOperationException("No table.");
     }
 
-    static void Discharge(PureBottle bottle, string id, int nozzles)
+    static void Discharge(IExpandingBottle bottle, string id, int nozzles)
     {
         var builder = new NetworkBuilder(2 * nozzles);
         List<double> area = [], volume = [];

@@ -25,7 +25,7 @@ internal static class CallDescriptions
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
             DescribeLayoutCall(operation, FormattableString.Invariant(
                 $"""
-                Takes a layout document and answers one instant of it: pressure, flow and share at every nozzle and every run, where the pressure is lost, and what there is to say about it. A bottle is taken at its pressure at `temperature`.
+                Takes a layout document and answers one instant of it: pressure, flow and share at every nozzle and every run, where the pressure is lost, and what there is to say about it. A bottle is taken at its pressure at `temperature`. Of an agent that boils, `band` says how far what the model leaves open moves it.
 
                 Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
                 """));
@@ -42,7 +42,7 @@ internal static class CallDescriptions
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
             DescribeLayoutCall(operation, FormattableString.Invariant(
                 $"""
-                Takes a layout document whose supply is a bottle and follows its discharge from the opening valve to the empty bottle, at every temperature and in every attitude of `cases`: when each nozzle starts, what it gives through time, how long it lasts and what stays behind. A case that has no discharge, such as one below the agent's freezing point, says why and leaves the others theirs.
+                Takes a layout document whose supply is a bottle and follows its discharge from the opening valve to the empty bottle, at every temperature and in every attitude of `cases`: when each nozzle starts, what it gives through time, how long it lasts and what stays behind; of liquids, gases and liquefied gases. A case that has no discharge, such as one below the agent's freezing point, says why and leaves the others theirs.
 
                 Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, and {limits.DischargeTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
                 """));

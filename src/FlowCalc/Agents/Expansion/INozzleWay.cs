@@ -18,6 +18,9 @@ internal interface INozzleWay
     /// <param name="ratio">Critical pressure over total pressure of the equilibrium expansion.</param>
     double Part(double ratio);
 
+    /// <summary>Part that boils even where nothing has time to, 0 to 1: over 0 beside the critical point, where liquid and vapour are hardly two.</summary>
+    double LeastPart => 0;
+
     /// <summary>The greatest flux of a gas, from its speed of sound, without a search.</summary>
     /// <param name="ambient">Absolute pressure outside, Pa.</param>
     /// <param name="answer">Flux, kg/(m²·s), and pressure in the throat, Pa.</param>

@@ -42,6 +42,8 @@ internal sealed class NozzleCurve
         if (stream.Kink < top) ends.Add((stream.Kink, PiecesAbove));
         if (stream.At(0.999 * bubble).GasPart is > 0 and < 0.5) ends.AddRange(Near.Select(part => (part * bubble, PiecesNear)));
         ends.RemoveAll(end => end.At < 1.02 * low && end.At < top);
+        // What is rounded has no room for a finer stretch.
+        if (stream.Kink < top) ends.RemoveAll(end => end.At < stream.Kink && end.At > stream.Kink * Math.Exp(-1.5 * JointHalf) && end.At != onset);
         ends.Sort();
         // Ends that all but meet would leave no room for a stretch.
         for (var i = ends.Count - 2; i >= 0; i--)
@@ -50,7 +52,7 @@ internal sealed class NozzleCurve
         List<int> pieces = [];
         foreach (var (at, count) in ends)
         {
-            var isCorner = at == stream.Kink && Math.Log(at) + JointHalf < Math.Log(top) && Math.Log(at) - JointHalf > breaks[^1] && onset < at;
+            var isCorner = at == stream.Kink && Math.Log(at) + JointHalf < Math.Log(top) && Math.Log(at) - JointHalf > breaks[^1] && (onset < at || double.IsPositiveInfinity(onset));
             breaks.Add(isCorner ? Math.Log(at) - JointHalf : Math.Log(at));
             pieces.Add(count);
             if (!isCorner) continue;

@@ -31,7 +31,7 @@ internal static class NozzleFlux
     {
         if (!(stagnation > ambient)) return (0, stagnation);
         if (way.TrySonic(ambient, out var sonic)) return sonic;
-        var part = model switch { NozzleModel.Frozen => 0.0, NozzleModel.Equilibrium => 1, _ => double.NaN };
+        var part = model switch { NozzleModel.Frozen => way.LeastPart, NozzleModel.Equilibrium => 1, _ => double.NaN };
         if (double.IsNaN(part))
         {
             part = 1;

@@ -5,13 +5,14 @@ namespace FlowCalc.Agents;
 /// <param name="stagnation">Absolute total pressure, Pa.</param>
 /// <param name="enthalpy">Total enthalpy, J/kg.</param>
 /// <param name="entropy">Entropy, J/(kg·K).</param>
-/// <param name="vapourPart">Part of the mass that is vapour at the start, 0 to 1; NaN in one phase.</param>
-/// <param name="start">The phases at the start; those of the bubble point for a compressed liquid.</param>
+/// <param name="vapourPart">Part of the mass that is vapour at the start, 0 to 1; 0 for a dense fluid that comes to boil on the way; NaN for one that never does.</param>
+/// <param name="start">The phases at the start; those of the bubble point for a compressed liquid and a dense fluid.</param>
 /// <param name="isLiquid">Whether the start is a liquid a little over its bubble pressure.</param>
 /// <param name="startTemperature">Temperature at the start, K.</param>
 /// <param name="startDensity">Density at the start, kg/m³.</param>
+/// <param name="critical">How far it boils beside the critical point, where there is no delay: 0 away from it and on the liquid's side, to 1 on the vapour's.</param>
 internal sealed class PureNozzleWay(
-    Fluid fluid, double stagnation, double enthalpy, double entropy, double vapourPart, SaturatedPoint start, bool isLiquid, double startTemperature, double startDensity) : INozzleWay
+    Fluid fluid, double stagnation, double enthalpy, double entropy, double vapourPart, SaturatedPoint start, bool isLiquid, double startTemperature, double startDensity, double critical = 0) : INozzleWay
 {
     // Of a short nozzle (Diener, Schmidt 2004, from memory).
     const double ShortNozzle = 0.6;
@@ -20,6 +21,7 @@ internal sealed class PureNozzleWay(
     readonly double exponent = double.IsNaN(vapourPart) ? double.NaN : Exponent(fluid, start);
     readonly (double Temperature, double Density) first = (startTemperature, startDensity);
     double temperature = startTemperature, density = startDensity;
+    (double Volume, double Work) boiling = (double.NaN, double.NaN);
 
     /// <inheritdoc/>
     public (double Volume, double Work) Equilibrium(double pressure)
@@ -51,6 +53,13 @@ internal sealed class PureNozzleWay(
     public (double Volume, double Work) Frozen(double pressure)
     {
         if (double.IsNaN(vapourPart)) return Equilibrium(pressure);
+        if (stagnation > start.Pressure)
+        {
+            // A dense fluid, or a compressed liquid, keeps the density with which it comes to its bubble point.
+            if (pressure >= start.Pressure) return Equilibrium(pressure);
+            if (double.IsNaN(boiling.Volume)) boiling = Equilibrium(start.Pressure);
+            return (boiling.Volume, boiling.Work + (start.Pressure - pressure) * boiling.Volume);
+        }
         var (liquid, liquidWork) = ((1 - vapourPart) / start.LiquidDensity, (1 - vapourPart) * (stagnation - pressure) / start.LiquidDensity);
         if (vapourPart == 0) return (liquid, liquidWork);
         var (vapour, work) = IsentropicGas.At(1 / start.VapourDensity, stagnation, exponent, pressure);
@@ -61,6 +70,9 @@ internal sealed class PureNozzleWay(
     public bool HasDelay => !double.IsNaN(vapourPart);
 
     /// <inheritdoc/>
+    public double LeastPart => critical;
+
+    /// <inheritdoc/>
     public double Part(double ratio)
     {
         if (double.IsNaN(vapourPart)) return 1;
@@ -68,7 +80,8 @@ internal sealed class PureNozzleWay(
         var step = t - 0.5 > saturation!.LowestTemperature ? -0.5 : 0.5;
         var heatCapacity = (saturation.AtTemperature(t + step).LiquidEnthalpy - start.LiquidEnthalpy) / step;
         var drive = heatCapacity * t * start.Pressure * (1 / start.VapourDensity - 1 / start.LiquidDensity) / (latent * latent) * Math.Log(1 / ratio);
-        return Math.Min(Math.Pow(vapourPart + drive, ShortNozzle), 1);
+        var part = Math.Min(Math.Pow(vapourPart + drive, ShortNozzle), 1);
+        return part + (1 - part) * critical;
     }
 
     /// <inheritdoc/>

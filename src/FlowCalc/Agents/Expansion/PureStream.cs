@@ -18,6 +18,9 @@ internal sealed class PureStream : IStream
     // A liquid under less than this over its bubble pressure keeps its density.
     const double Slightly = 1.3;
 
+    // Over this part of the highest pressure of saturation liquid and vapour become one, and with them a frozen expansion and equilibrium.
+    const double Distinct = 0.85;
+
     readonly Fluid fluid;
     readonly SaturationCurve? saturation;
     readonly double enthalpy;
@@ -84,7 +87,11 @@ internal sealed class PureStream : IStream
     /// <inheritdoc/>
     public INozzleWay Nozzle(double stagnation)
     {
-        if (saturation is not null && stagnation < saturation.LowestPressure) return new HeldWay(1 / At(stagnation).Density, stagnation);
+        if (saturation is not null && stagnation < saturation.LowestPressure)
+        {
+            var end = saturation.LowestPressure * (1 + Hair);
+            return new ScaledWay(Nozzle(end), new HeldWay(1 / At(stagnation).Density, stagnation), end / stagnation);
+        }
         if (IsSlightlyCompressed && stagnation >= Kink)
             return new PureNozzleWay(fluid, stagnation, enthalpy, bubble.LiquidEntropy, 0, bubble, isLiquid: true, bubble.Temperature, bubble.LiquidDensity);
         if (Inside(stagnation) is >= 0 and var part)
@@ -92,11 +99,25 @@ internal sealed class PureStream : IStream
             var point = saturation!.AtPressure(stagnation);
             return new PureNozzleWay(
                 fluid, stagnation, enthalpy, point.LiquidEntropy + part * (point.VapourEntropy - point.LiquidEntropy), part, point, isLiquid: false, point.Temperature,
-                1 / (part / point.VapourDensity + (1 - part) / point.LiquidDensity));
+                1 / (part / point.VapourDensity + (1 - part) / point.LiquidDensity), part * Math.Clamp((stagnation / saturation.HighestPressure - Distinct) / (1 - Distinct), 0, 1));
         }
         var state = OnePhase.AtEnthalpy(fluid, stagnation, enthalpy, ref temperature, ref density);
         if (double.IsNaN(density)) return new HeldWay(1 / At(stagnation).Density, stagnation);
-        return new PureNozzleWay(fluid, stagnation, enthalpy, state.Entropy, double.NaN, default, isLiquid: false, temperature, density);
+        return Boiling(state.Entropy) is var (boiling, critical)
+            ? new PureNozzleWay(fluid, stagnation, enthalpy, state.Entropy, 0, boiling, isLiquid: false, temperature, density, critical)
+            : new PureNozzleWay(fluid, stagnation, enthalpy, state.Entropy, double.NaN, default, isLiquid: false, temperature, density);
+    }
+
+    // Where a dense fluid comes to boil at constant entropy, and how near to the critical point; null where it stays one phase or comes out as vapour.
+    (SaturatedPoint Point, double Critical)? Boiling(double entropy)
+    {
+        if (saturation is null) return null;
+        var last = saturation.AtPressure(saturation.HighestPressure);
+        if (entropy >= last.VapourEntropy) return null;
+        if (entropy >= last.LiquidEntropy) return (last, (entropy - last.LiquidEntropy) / (last.VapourEntropy - last.LiquidEntropy));
+        double Miss(double temperature) => saturation.AtTemperature(temperature).LiquidEntropy - entropy;
+        if (Miss(saturation.LowestTemperature) > 0) return null;
+        return (saturation.AtTemperature(Brent.FindRoot(Miss, saturation.LowestTemperature, saturation.HighestTemperature, 1e-9, 200)), 0);
     }
 
     double Held(double pressure) => saturation is null ? pressure : Math.Max(pressure, saturation.LowestPressure);
@@ -124,7 +145,7 @@ internal sealed class PureStream : IStream
             var pressure = i == Scan ? low : high * Math.Exp(-i * step);
             var side = Side(pressure);
             if (side != above)
-                return pressure * Math.Exp(Brent.FindRoot(x => VapourPart(pressure * Math.Exp(x)) - (above == Phase.Liquid || side == Phase.Liquid ? 0 : 1), 0, step, 1e-12, 200));
+                return pressure * Math.Exp(Brent.FindRoot(x => VapourPart(Math.Min(pressure * Math.Exp(x), high)) - (above == Phase.Liquid || side == Phase.Liquid ? 0 : 1), 0, step, 1e-12, 200));
             above = side;
         }
         // A dense fluid from above the critical pressure meets the boundary at the end of the curve, if it is not already past it.

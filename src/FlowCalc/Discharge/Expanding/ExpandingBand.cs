@@ -32,7 +32,7 @@ internal static class ExpandingBand
             var answer = follow(other);
             if (answer.Failure is not null && other.Nozzles != choice.Nozzles)
             {
-                // A hot dense fluid has a cliff where nothing boils in the nozzle: then the rest of the choices.
+                // The rest of the choices still says something.
                 from.Add($"{FlowBand.Words(other.Nozzles)} could not be followed and are left out");
                 answer = follow(other with { Nozzles = choice.Nozzles });
             }

@@ -162,7 +162,7 @@ internal sealed class NitrogenBottle : IExpandingBottle
             liquidVolume = liquid > 0 ? liquid / density + swollen : 0;
             gasVolume = volume - liquidVolume;
             vapour = y[Agent] - liquid;
-            agentPressure = liquid > 0 ? point.Pressure * raised : vapour / gasVolume * agentR * y[GasTemperature];
+            agentPressure = liquid > 0 ? point.Pressure * raised : Thin(vapour / gasVolume, y[GasTemperature], point);
             var next = (y[Gaseous] > 0 ? RealGas.Nitrogen.At(y[GasTemperature], y[Gaseous] / gasVolume).Pressure : 0) + agentPressure;
             var isSettled = Math.Abs(next - pressure) < 1e-10 * next;
             pressure = next;
@@ -172,6 +172,13 @@ internal sealed class NitrogenBottle : IExpandingBottle
         var partialNitrogen = Math.Max(pressure - agentPressure, 0);
         var fraction = partialNitrogen * Math.Exp(virial * partialNitrogen / (MolarGasConstant * tl)) / henry;
         return new(pressure, liquidVolume, gasVolume, liquid, vapour, density, liquid / agent.MolarMass * fraction / (1 - fraction) * nitrogenMass, heatCapacity);
+    }
+
+    // Vapour without liquid: p = Z·ρ·R·T with 1 − Z in proportion to the density, as it is at saturation, so that nothing jumps where the last drop goes.
+    double Thin(double density, double gasTemperature, in SaturatedPoint point)
+    {
+        var saturated = point.Pressure / (point.VapourDensity * agentR * point.Temperature);
+        return density * agentR * gasTemperature * (1 - (1 - saturated) * density / point.VapourDensity);
     }
 
     readonly record struct Zone(
