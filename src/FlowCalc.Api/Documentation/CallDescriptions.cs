@@ -137,7 +137,11 @@ internal static class CallDescriptions
             (ChartAsk.TemperatureName, "20 °C", "Temperature at which it was charged; 20 °C where left out.")])
             operation.Parameters!.Add(new OpenApiParameter
             {
-                Name = name, In = ParameterLocation.Query, Description = description, Schema = new OpenApiSchema { Type = JsonSchemaType.String }, Example = example,
+                Name = name,
+                In = ParameterLocation.Query,
+                Description = description,
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+                Example = example,
             });
     }
 

@@ -30,7 +30,7 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
             Temperature = temperature,
             Attitude = attitude,
             Failure = conditions.Failure,
-            StartPressure = double.IsNaN(conditions.Pressure) ? null : Pressure.FromPascals(conditions.Pressure),
+            StartPressure = CaseValues.PressureOf(conditions.Pressure),
             LiquidPart = conditions.LiquidPart,
         };
         if (conditions.Failure is not null) return answer;
@@ -43,9 +43,9 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
         var nozzles = Nozzles(problem, course);
         return answer with
         {
-            Time95 = At(course.Thresholds[asked.Usual]),
-            RequiredTime = asked.Required < 0 ? null : At(course.Thresholds[asked.Required]),
-            LiquidEnd = At(course.LiquidEnd),
+            Time95 = CaseValues.At(course.Thresholds[asked.Usual]),
+            RequiredTime = asked.Required < 0 ? null : CaseValues.At(course.Thresholds[asked.Required]),
+            LiquidEnd = CaseValues.At(course.LiquidEnd),
             End = Duration.FromSeconds(course.End),
             Reason = course.Reason,
             PeakMassFlow = MassFlow.FromKilogramsPerSecond(course.PeakNozzleFlow),
@@ -55,7 +55,7 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
             OutOfReach = Math.Min(problem.VolumeLeft / problem.LiquidVolume, 1),
             CushionExponent = double.IsNaN(course.EffectiveExponent) ? null : course.EffectiveExponent,
             Nozzles = nozzles,
-            Zones = Zones(nozzles),
+            Zones = CaseValues.Zones(layout, nozzles, wanted),
             Band = band,
             QuasiSteady = TimeScales.Of(problem, line.Length, course),
             Series = SeriesOfCase.Of(course, line.Compiled, order),
@@ -85,22 +85,11 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
             var run = problem.Network.Nozzles[i];
             var (least, greatest, peak) = NozzleCourse.Extremes(course, i);
             nozzles.Add(new(
-                line.Compiled.Points[run], At(course.Arrival[i]), Mass.FromKilograms(course.Delivered[i]), course.Share(i),
-                wanted[line.Compiled.Points[run]], At(NozzleCourse.TimeOf(course, i, LayoutDischarge.UsualPart)), At(course.NozzleLiquidEnd[i]),
-                MassFlow.FromKilogramsPerSecond(peak), PressureOf(least), PressureOf(greatest),
+                line.Compiled.Points[run], CaseValues.At(course.Arrival[i]), Mass.FromKilograms(course.Delivered[i]), course.Share(i),
+                wanted[line.Compiled.Points[run]], CaseValues.At(NozzleCourse.TimeOf(course, i, LayoutDischarge.UsualPart)), CaseValues.At(course.NozzleLiquidEnd[i]),
+                MassFlow.FromKilogramsPerSecond(peak), CaseValues.PressureOf(least), CaseValues.PressureOf(greatest),
                 double.IsNaN(course.Arrival[i]) ? null : LineSurge.Of(layout.Runs[line.Compiled.Runs[run]].Tube, problem.Liquid.ReferenceDensity, course.VelocityChange[i])));
         }
         return nozzles.MoveToImmutable();
     }
-
-    ImmutableArray<ZoneShare> Zones(ImmutableArray<NozzleDischarge> nozzles)
-    {
-        var shares = new double[layout.Points.Length];
-        foreach (var nozzle in nozzles) shares[nozzle.Point] = nozzle.Share;
-        return ZoneShare.Of(layout, shares, wanted);
-    }
-
-    static Duration? At(double seconds) => double.IsNaN(seconds) ? null : Duration.FromSeconds(seconds);
-
-    static Pressure? PressureOf(double pascals) => double.IsNaN(pascals) ? null : Pressure.FromPascals(pascals);
 }

@@ -71,6 +71,7 @@ internal static class ExpandingFlowAnswer
         var velocity = flow / (state.Area[j] * table.At(state.EndLog[j]).Density);
         return new(
             MassFlow.FromKilogramsPerSecond(flow), Speed.FromMetersPerSecond(velocity), reynolds, DarcyFriction.Regime(Math.Abs(reynolds)),
-            Pressure.FromPascals(pressureIn), Pressure.FromPascals(pressureOut), parts.ToBreakdown()) { IsChoked = state.IsChoked[j] };
+            Pressure.FromPascals(pressureIn), Pressure.FromPascals(pressureOut), parts.ToBreakdown())
+        { IsChoked = state.IsChoked[j] };
     }
 }

@@ -1,8 +1,5 @@
-using System.Collections.Concurrent;
 using System.Globalization;
-using System.Text.Json;
 using FlowCalc.Api.Tests.Hosting;
-using FlowCalc.Layouts;
 
 namespace FlowCalc.Api.Tests.Hostile;
 
@@ -41,28 +38,13 @@ public sealed class HostileDocumentTests
     {
         var count = HostileCalls.IsLong ? 4_000 : 300;
         await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:DischargeTime", "00:01:00"));
-        var (calls, failures, answered) = (new HostileCalls("/v1/discharge", HostileDocuments.OfGasBottle), new ConcurrentQueue<(int Seed, string Failure)>(), 0);
+        var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OfGasBottle), new CasesSeen());
 
-        await calls.SendAsync(service, HostileCalls.FirstSeed, count, (seed, document, answer) =>
-        {
-            var bottle = ((BottleSupply)LayoutReader.Read(document).Layout!.Supply).Bottle;
-            foreach (var one in answer.GetProperty("cases").EnumerateArray())
-            {
-                if (one.GetProperty("failure").GetString() is { } failure)
-                    failures.Enqueue((seed, failure));
-                else if (DischargeBooks.Wrong(one, bottle) is { } wrong)
-                    return wrong;
-                else
-                    Interlocked.Increment(ref answered);
-            }
-            return null;
-        });
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count, cases.Look);
 
-        foreach (var kind in failures.GroupBy(one => string.Concat(one.Failure.Where(sign => !char.IsAsciiDigit(sign)))))
-            TestContext.Current.TestOutputHelper?.WriteLine($"{kind.Count()} × seeds {string.Join(" ", kind.Select(one => one.Seed).Distinct().Order().Take(8))}: {kind.First().Failure}");
-        TestContext.Current.TestOutputHelper?.WriteLine($"{answered} cases answered.");
+        cases.Print();
         calls.AssertRight(count);
-        Assert.True(answered > count / 3, $"{answered} cases of {count} documents had a discharge.");
+        Assert.True(cases.Answered > count / 3, $"{cases.Answered} cases of {count} documents had a discharge.");
     }
 
     [Fact]
@@ -70,35 +52,18 @@ public sealed class HostileDocumentTests
     {
         var count = HostileCalls.IsLong ? 20_000 : 1_500;
         await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:DischargeTime", "00:00:40"));
-        var (calls, failures) = (new HostileCalls("/v1/discharge", HostileDocuments.OnBottle), new ConcurrentQueue<(int Seed, string Failure)>());
-        var answered = 0;
+        var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OnBottle), new CasesSeen());
 
-        await calls.SendAsync(service, HostileCalls.FirstSeed, count / 2, Look);
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count / 2, cases.Look);
         var early = GC.GetTotalMemory(forceFullCollection: true);
-        await calls.SendAsync(service, HostileCalls.FirstSeed + count / 2, count / 2, Look);
+        await calls.SendAsync(service, HostileCalls.FirstSeed + count / 2, count / 2, cases.Look);
         var late = GC.GetTotalMemory(forceFullCollection: true);
 
-        foreach (var kind in failures.GroupBy(one => string.Concat(one.Failure.Where(sign => !char.IsAsciiDigit(sign)))))
-            TestContext.Current.TestOutputHelper?.WriteLine($"{kind.Count()} × seeds {string.Join(" ", kind.Select(one => one.Seed).Distinct().Order().Take(8))}: {kind.First().Failure}");
+        cases.Print();
         calls.AssertRight(count);
-        Assert.True(answered > count / 2, $"{answered} cases of {count} documents had a discharge.");
+        Assert.True(cases.Answered > count / 2, $"{cases.Answered} cases of {count} documents had a discharge.");
         // Other tests in this process hold memory of their own.
         if (HostileCalls.IsLong)
             Assert.True(late < early + 20e6, string.Create(CultureInfo.InvariantCulture, $"{early:N0} bytes held after half of the documents, {late:N0} after all."));
-
-        string? Look(int seed, byte[] document, JsonElement answer)
-        {
-            var bottle = ((BottleSupply)LayoutReader.Read(document).Layout!.Supply).Bottle;
-            foreach (var one in answer.GetProperty("cases").EnumerateArray())
-            {
-                if (one.GetProperty("failure").GetString() is { } failure)
-                    failures.Enqueue((seed, failure));
-                else if (DischargeBooks.Wrong(one, bottle) is { } wrong)
-                    return wrong;
-                else
-                    Interlocked.Increment(ref answered);
-            }
-            return null;
-        }
     }
 }

@@ -44,9 +44,9 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
         var nozzles = Nozzles(problem, course);
         return answer with
         {
-            Time95 = At(course.Thresholds[asked.Usual]),
-            RequiredTime = asked.Required < 0 ? null : At(course.Thresholds[asked.Required]),
-            LiquidEnd = At(course.LiquidEnd),
+            Time95 = CaseValues.At(course.Thresholds[asked.Usual]),
+            RequiredTime = asked.Required < 0 ? null : CaseValues.At(course.Thresholds[asked.Required]),
+            LiquidEnd = CaseValues.At(course.LiquidEnd),
             End = Duration.FromSeconds(course.End),
             Reason = course.Reason,
             PeakMassFlow = MassFlow.FromKilogramsPerSecond(course.PeakNozzleFlow),
@@ -57,7 +57,7 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
             ColdestGas = Temperature.FromKelvins(course.Samples.Min(sample => sample.GasTemperature)),
             OutOfReach = problem.VolumeLeft > 0 ? Math.Min(problem.VolumeLeft / (contents.LiquidPart * bottle.Volume.CubicMeters), 1) : 0,
             Nozzles = nozzles,
-            Zones = Zones(nozzles),
+            Zones = CaseValues.Zones(layout, nozzles, wanted),
             Band = ExpandingBand.Of(agent, bottle.CushionHeat, course, choice, other => ExpandingRun.Of(Problem(other) with { IsBrief = true, LargestPart = PartOfBand }, cancellation), order, asked, tees),
             QuasiSteady = ExpandingScales.Of(problem, line.Length, course),
             Series = SeriesOfCase.Of(course, line.Compiled, order),
@@ -95,20 +95,9 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
             var point = line.Compiled.Points[problem.Network.Nozzles[i]];
             var (least, greatest, peak) = NozzleCourse.Extremes(course, i);
             nozzles.Add(new(
-                point, At(course.Arrival[i]), Mass.FromKilograms(course.Delivered[i]), course.Share(i), wanted[point], At(NozzleCourse.TimeOf(course, i, LayoutDischarge.UsualPart)),
-                At(course.NozzleLiquidEnd[i]), MassFlow.FromKilogramsPerSecond(peak), hasLiquid ? PressureOf(least) : null, PressureOf(greatest), null));
+                point, CaseValues.At(course.Arrival[i]), Mass.FromKilograms(course.Delivered[i]), course.Share(i), wanted[point], CaseValues.At(NozzleCourse.TimeOf(course, i, LayoutDischarge.UsualPart)),
+                CaseValues.At(course.NozzleLiquidEnd[i]), MassFlow.FromKilogramsPerSecond(peak), hasLiquid ? CaseValues.PressureOf(least) : null, CaseValues.PressureOf(greatest), null));
         }
         return nozzles.MoveToImmutable();
     }
-
-    ImmutableArray<ZoneShare> Zones(ImmutableArray<NozzleDischarge> nozzles)
-    {
-        var shares = new double[layout.Points.Length];
-        foreach (var nozzle in nozzles) shares[nozzle.Point] = nozzle.Share;
-        return ZoneShare.Of(layout, shares, wanted);
-    }
-
-    static Duration? At(double seconds) => double.IsNaN(seconds) ? null : Duration.FromSeconds(seconds);
-
-    static Pressure? PressureOf(double pascals) => double.IsNaN(pascals) ? null : Pressure.FromPascals(pascals);
 }
