@@ -119,7 +119,7 @@ internal static class CompressibleRuns
             var step = miss / (Math.Exp(log) / at.Density - kinetic * at.DensitySlope);
             log += step;
             // Newton squares what is left.
-            if (Math.Abs(step) < 1e-8) break;
+            if (Math.Abs(step) < 1e-6) break;
         }
         return log;
     }

@@ -31,9 +31,10 @@ internal static class CompressibleSolver
     {
         var steady = state.Steady;
         var seen = new CompressiblePath<TPath>(path);
-        state.ReservoirLog = Math.Log(reservoirPressure);
+        var log = Math.Log(reservoirPressure);
         if (!steady.IsWarm) Array.Clear(steady.IsClosed);
-        else for (var j = 0; j < state.Log.Length; j++) steady.Potential[j] = path.At(state.Log[j]).Potential;
+        else Follow(state, path, log);
+        state.ReservoirLog = log;
         var steps = 0;
         for (var round = 0; round < RoundsOfClosing; round++)
         {
@@ -53,6 +54,21 @@ internal static class CompressibleSolver
         }
         steady.IsWarm = false;
         return new(false, steps, double.NaN, double.NaN, "The flow of the expanding agent did not converge: neither full nor damped steps settle.");
+    }
+
+    // The last answer, each pressure in its place between surroundings and reservoir, and flows as those of nozzles: nearly all of what a change of the reservoir makes.
+    static void Follow<TPath>(CompressibleState state, TPath path, double reservoirLog) where TPath : struct, ICompressiblePath
+    {
+        var (steady, ambient) = (state.Steady, path.LogAmbient);
+        var (over, lastOver) = (reservoirLog - ambient, state.ReservoirLog - ambient);
+        var isNear = over > 0 && lastOver > 0 && over < 2 * lastOver && lastOver < 2 * over;
+        var (place, flow) = isNear ? (over / lastOver, Math.Sqrt(Math.Exp(over) * (Math.Exp(over) - 1) / (Math.Exp(lastOver) * (Math.Exp(lastOver) - 1)))) : (1, 1);
+        for (var j = 0; j < state.Log.Length; j++)
+        {
+            state.Log[j] = Math.Clamp(ambient + place * (state.Log[j] - ambient), path.LogLow, path.LogTop);
+            steady.Potential[j] = path.At(state.Log[j]).Potential;
+            steady.Flow[j] *= flow;
+        }
     }
 
     // Where nothing flows no line gave a potential: it is the one above less what the tee takes from it and the weight.

@@ -93,7 +93,7 @@ internal sealed class ExpansionTable
             var step = Math.Clamp((potential - at.Potential) * ReferenceDensity / (at.Density * Math.Exp(log)), -1, 1);
             log = Math.Clamp(log + step, LogLow - 1, LogTop + 1);
             // Newton squares what is left.
-            if (Math.Abs(step) < 1e-8) break;
+            if (Math.Abs(step) < 1e-7) break;
         }
         return log;
     }

@@ -18,41 +18,40 @@ internal static class GasThroat
     /// <param name="temperature">Total temperature, K.</param>
     /// <param name="density">Total density, kg/m³.</param>
     /// <param name="ambient">Absolute pressure outside, Pa, below the total one.</param>
+    /// <param name="hint">The answer nearby; this one's on return.</param>
     /// <param name="answer">Flux at discharge coefficient 1, kg/(m²·s), and pressure in the throat, Pa.</param>
     /// <returns>False where the search leaves the data.</returns>
-    public static bool TryFind(Fluid fluid, double enthalpy, double entropy, double temperature, double density, double ambient, out (double Flux, double Throat) answer)
+    public static bool TryFind(Fluid fluid, double enthalpy, double entropy, double temperature, double density, double ambient, ref NozzleHint hint, out (double Flux, double Throat) answer)
     {
         answer = default;
         // Ideal gas of γ = 1.4 at the speed of sound.
-        var (t, d) = (temperature / 1.2, 0.634 * density);
+        var (t, d) = hint.SonicDensity > 0 ? (hint.SonicTemperature * temperature, hint.SonicDensity * density) : (temperature / 1.2, 0.634 * density);
         double last = double.NaN, lastMiss = double.NaN;
         for (var i = 0; i < MostSteps; i++)
         {
             var at = fluid.At(t, d);
-            // Back onto the entropy at this density.
+            // Back onto the entropy at this density; to the first order, which is all once the search has come near.
             var correction = (entropy - at.Entropy) * t / at.IsochoricHeatCapacity;
             if (!(Math.Abs(correction) < t)) return false;
-            if (Math.Abs(correction) > 1e-7 * t)
-            {
-                t += correction;
-                at = fluid.At(t, d);
-            }
-            var square = at.SpeedOfSound * at.SpeedOfSound;
-            var miss = enthalpy - at.Enthalpy - 0.5 * square;
+            var work = enthalpy - at.Enthalpy - correction * (at.IsochoricHeatCapacity + at.PressurePerKelvin / d);
+            var square = at.SpeedOfSound * at.SpeedOfSound * (1 + correction / t);
+            var miss = work - 0.5 * square;
             if (!double.IsFinite(miss)) return false;
             var slope = double.IsNaN(last) || d == last ? -square * Fundamental / d : (miss - lastMiss) / (d - last);
             (last, lastMiss) = (d, miss);
             var step = Math.Clamp(-miss / slope, -0.3 * d, 0.3 * d);
-            if (Math.Abs(step) < Settled * d)
+            if (Math.Abs(step) < Settled * d && Math.Abs(correction) < Settled * t)
             {
-                if (at.Pressure >= ambient)
+                (hint.SonicTemperature, hint.SonicDensity) = ((t + correction) / temperature, d / density);
+                var throat = at.Pressure + at.PressurePerKelvin * correction;
+                if (throat >= ambient)
                 {
-                    answer = (d * Math.Sqrt(2 * (enthalpy - at.Enthalpy)), at.Pressure);
+                    answer = (d * Math.Sqrt(2 * work), throat);
                     return true;
                 }
                 return TryOutside(fluid, enthalpy, entropy, t, d, ambient, out answer);
             }
-            t += t * at.PressurePerKelvin / (d * d * at.IsochoricHeatCapacity) * step;
+            t += correction + t * at.PressurePerKelvin / (d * d * at.IsochoricHeatCapacity) * step;
             d += step;
         }
         return false;
@@ -60,8 +59,7 @@ internal static class GasThroat
 
     static bool TryOutside(Fluid fluid, double enthalpy, double entropy, double t, double d, double ambient, out (double Flux, double Throat) answer)
     {
-        var state = OnePhase.AtEntropy(fluid, ambient, entropy, ref t, ref d);
-        var work = enthalpy - state.Enthalpy;
+        var work = enthalpy - OnePhase.AtEntropy(fluid, ambient, entropy, ref t, ref d);
         answer = (work > 0 ? d * Math.Sqrt(2 * work) : 0, ambient);
         return work > 0;
     }

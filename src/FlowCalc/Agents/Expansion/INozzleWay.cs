@@ -23,9 +23,10 @@ internal interface INozzleWay
 
     /// <summary>The greatest flux of a gas, from its speed of sound, without a search.</summary>
     /// <param name="ambient">Absolute pressure outside, Pa.</param>
+    /// <param name="hint">The answer nearby; this one's on return.</param>
     /// <param name="answer">Flux, kg/(m²·s), and pressure in the throat, Pa.</param>
     /// <returns>False where there is no such way.</returns>
-    bool TrySonic(double ambient, out (double Flux, double Throat) answer)
+    bool TrySonic(double ambient, ref NozzleHint hint, out (double Flux, double Throat) answer)
     {
         answer = default;
         return false;

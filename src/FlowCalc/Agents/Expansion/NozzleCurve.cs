@@ -13,9 +13,9 @@ internal sealed class NozzleCurve
     // A phase boundary is rounded over this much of ln p on either side.
     const double JointHalf = 0.015;
 
-    // Of ln p: how near the guess of the onset of choking is looked at, and how well it has to be known, since the flux has no kink there.
-    const double NearGuess = 0.03;
+    // Of ln p: how well the onset of choking has to be known, since the flux has no kink there, and how near its guesses are looked at in turn.
     const double OnsetWidth = 2e-4;
+    static readonly double[] NearGuess = [0.03, 2e-3, 0.49 * OnsetWidth];
 
     // Right below a bubble point the first vapour counts most: parts of its pressure.
     static readonly double[] Near = [0.9, 0.98, 0.996];
@@ -93,20 +93,27 @@ internal sealed class NozzleCurve
     static double FindOnset(IStream stream, double low, double top, double ambient, NozzleModel model)
     {
         var hint = default(NozzleHint);
-        bool IsChoked(double pressure) => NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model, ref hint).Throat > ambient * (1 + 1e-9);
-        if (!IsChoked(top)) return double.PositiveInfinity;
-        if (IsChoked(low)) return low;
+        double Throat(double pressure) => NozzleFlux.Of(stream.Nozzle(pressure), pressure, ambient, model, ref hint).Throat;
+        bool IsChoked(double throat) => throat > ambient * (1 + 1e-9);
+        if (!IsChoked(Throat(top))) return double.PositiveInfinity;
+        if (IsChoked(Throat(low))) return low;
         // Throats lie between a fifth of the total pressure and all of it.
         var (under, over) = (Math.Log(low), Math.Log(Math.Min(5 * ambient, top)));
-        // The throat keeps its part of the total pressure almost.
-        var (flux, throat) = NozzleFlux.Of(stream.Nozzle(Math.Exp(over)), Math.Exp(over), ambient, model, ref hint);
-        var guess = Math.Log(ambient) + over - Math.Log(throat);
-        if (flux > 0 && guess + NearGuess < over && IsChoked(Math.Exp(guess + NearGuess))) over = guess + NearGuess;
-        if (flux > 0 && guess - NearGuess > under && guess - NearGuess < over && !IsChoked(Math.Exp(guess - NearGuess))) under = guess - NearGuess;
+        var throat = Throat(Math.Exp(over));
+        foreach (var near in NearGuess)
+        {
+            // The throat keeps its part of the total pressure almost, the better the nearer.
+            var guess = over - Math.Log(throat / ambient);
+            if (!IsChoked(throat) || !(guess - near > under && guess + near < over)) break;
+            var next = Throat(Math.Exp(guess + near));
+            if (IsChoked(next)) (over, throat) = (guess + near, next);
+            else under = guess + near;
+        }
+        if (over - 2 * NearGuess[^1] > under && !IsChoked(Throat(Math.Exp(over - 2 * NearGuess[^1])))) under = over - 2 * NearGuess[^1];
         while (over - under > OnsetWidth)
         {
             var middle = 0.5 * (under + over);
-            if (IsChoked(Math.Exp(middle))) over = middle;
+            if (IsChoked(Throat(Math.Exp(middle)))) over = middle;
             else under = middle;
         }
         return Math.Exp(over);

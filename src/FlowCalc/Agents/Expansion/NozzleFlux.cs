@@ -30,7 +30,7 @@ internal static class NozzleFlux
     public static (double Flux, double Throat) Of(INozzleWay way, double stagnation, double ambient, NozzleModel model, ref NozzleHint hint)
     {
         if (!(stagnation > ambient)) return (0, stagnation);
-        if (way.TrySonic(ambient, out var sonic)) return sonic;
+        if (way.TrySonic(ambient, ref hint, out var sonic)) return sonic;
         var part = model switch { NozzleModel.Frozen => way.LeastPart, NozzleModel.Equilibrium => 1, _ => double.NaN };
         if (double.IsNaN(part))
         {

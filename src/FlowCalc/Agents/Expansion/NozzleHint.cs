@@ -8,4 +8,10 @@ internal struct NozzleHint
 
     /// <summary>The same of the choked equilibrium expansion.</summary>
     public double Equilibrium;
+
+    /// <summary>Of a gas at the speed of sound: temperature over total temperature.</summary>
+    public double SonicTemperature;
+
+    /// <summary>Of a gas at the speed of sound: density over total density.</summary>
+    public double SonicDensity;
 }

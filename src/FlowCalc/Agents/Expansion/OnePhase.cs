@@ -5,14 +5,17 @@ internal static class OnePhase
 {
     const int MostSteps = 40;
 
+    // Of a tenth of the temperature and of 0.3 of the density: what is left after that step is its square.
+    const double Settled = 1e-5;
+
     /// <summary>State at a pressure and an enthalpy.</summary>
     /// <param name="fluid">The fluid.</param>
     /// <param name="pressure">Absolute pressure, Pa.</param>
     /// <param name="enthalpy">Enthalpy, J/kg.</param>
     /// <param name="temperature">Temperature to start from, K; the answer on return.</param>
     /// <param name="density">Density to start from, kg/m³; the answer on return, NaN where there is none within the fluid's surface.</param>
-    /// <returns>The state.</returns>
-    public static HelmholtzState AtEnthalpy(Fluid fluid, double pressure, double enthalpy, ref double temperature, ref double density) =>
+    /// <returns>Its entropy, J/(kg·K).</returns>
+    public static double AtEnthalpy(Fluid fluid, double pressure, double enthalpy, ref double temperature, ref double density) =>
         Find(fluid, pressure, enthalpy, isEnthalpy: true, ref temperature, ref density);
 
     /// <summary>State at a pressure and an entropy.</summary>
@@ -21,15 +24,16 @@ internal static class OnePhase
     /// <param name="entropy">Entropy, J/(kg·K).</param>
     /// <param name="temperature">Temperature to start from, K; the answer on return.</param>
     /// <param name="density">Density to start from, kg/m³; the answer on return, NaN where there is none within the fluid's surface.</param>
-    /// <returns>The state.</returns>
-    public static HelmholtzState AtEntropy(Fluid fluid, double pressure, double entropy, ref double temperature, ref double density) =>
+    /// <returns>Its enthalpy, J/kg.</returns>
+    public static double AtEntropy(Fluid fluid, double pressure, double entropy, ref double temperature, ref double density) =>
         Find(fluid, pressure, entropy, isEnthalpy: false, ref temperature, ref density);
 
-    static HelmholtzState Find(Fluid fluid, double pressure, double target, bool isEnthalpy, ref double temperature, ref double density)
+    static double Find(Fluid fluid, double pressure, double target, bool isEnthalpy, ref double temperature, ref double density)
     {
         for (var i = 0; i < MostSteps; i++)
         {
-            var at = fluid.At(temperature, density);
+            var (t, d) = (temperature, density);
+            var at = fluid.At(t, d);
             // d(h or s) by temperature and by density, from the state's own derivatives.
             var byTemperature = isEnthalpy ? at.IsochoricHeatCapacity + at.PressurePerKelvin / density : at.IsochoricHeatCapacity / temperature;
             var byDensity = isEnthalpy
@@ -44,9 +48,10 @@ internal static class OnePhase
             var part = most > 1 ? 1 / most : 1;
             temperature += part * stepTemperature;
             density += part * stepDensity;
-            if (most < 1e-9) return at;
+            // dh = T·ds + dp/ρ over the last step.
+            if (most < Settled) return isEnthalpy ? at.Entropy + (miss - missPressure / d) / t : at.Enthalpy + t * miss + missPressure / d;
         }
         density = double.NaN;
-        return fluid.At(double.NaN, double.NaN);
+        return double.NaN;
     }
 }

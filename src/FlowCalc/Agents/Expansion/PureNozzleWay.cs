@@ -40,13 +40,13 @@ internal sealed class PureNozzleWay(
                 return (volume * held / pressure, work + volume * held * Math.Log(held / pressure));
             }
         }
-        var state = OnePhase.AtEntropy(fluid, pressure, entropy, ref temperature, ref density);
+        var outside = OnePhase.AtEntropy(fluid, pressure, entropy, ref temperature, ref density);
         if (double.IsNaN(density))
         {
             (temperature, density) = first;
             return (double.PositiveInfinity, 0);
         }
-        return (1 / density, enthalpy - state.Enthalpy);
+        return (1 / density, enthalpy - outside);
     }
 
     /// <inheritdoc/>
@@ -85,10 +85,10 @@ internal sealed class PureNozzleWay(
     }
 
     /// <inheritdoc/>
-    public bool TrySonic(double ambient, out (double Flux, double Throat) answer)
+    public bool TrySonic(double ambient, ref NozzleHint hint, out (double Flux, double Throat) answer)
     {
         answer = default;
-        return saturation is null && GasThroat.TryFind(fluid, enthalpy, entropy, first.Temperature, first.Density, ambient, out answer);
+        return saturation is null && GasThroat.TryFind(fluid, enthalpy, entropy, first.Temperature, first.Density, ambient, ref hint, out answer);
     }
 
     // κ = ρ·c²/p of the saturated vapour.

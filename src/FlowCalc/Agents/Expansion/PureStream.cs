@@ -101,11 +101,11 @@ internal sealed class PureStream : IStream
                 fluid, stagnation, enthalpy, point.LiquidEntropy + part * (point.VapourEntropy - point.LiquidEntropy), part, point, isLiquid: false, point.Temperature,
                 1 / (part / point.VapourDensity + (1 - part) / point.LiquidDensity), part * Math.Clamp((stagnation / saturation.HighestPressure - Distinct) / (1 - Distinct), 0, 1));
         }
-        var state = OnePhase.AtEnthalpy(fluid, stagnation, enthalpy, ref temperature, ref density);
+        var entropy = OnePhase.AtEnthalpy(fluid, stagnation, enthalpy, ref temperature, ref density);
         if (double.IsNaN(density)) return new HeldWay(1 / At(stagnation).Density, stagnation);
-        return Boiling(state.Entropy) is var (boiling, critical)
-            ? new PureNozzleWay(fluid, stagnation, enthalpy, state.Entropy, 0, boiling, isLiquid: false, temperature, density, critical)
-            : new PureNozzleWay(fluid, stagnation, enthalpy, state.Entropy, double.NaN, default, isLiquid: false, temperature, density);
+        return Boiling(entropy) is var (boiling, critical)
+            ? new PureNozzleWay(fluid, stagnation, enthalpy, entropy, 0, boiling, isLiquid: false, temperature, density, critical)
+            : new PureNozzleWay(fluid, stagnation, enthalpy, entropy, double.NaN, default, isLiquid: false, temperature, density);
     }
 
     // Where a dense fluid comes to boil at constant entropy, and how near to the critical point; null where it stays one phase or comes out as vapour.
