@@ -30,7 +30,7 @@ internal static class ExpandingFigures
             if (fluid.Saturation is { } curve)
                 QuickFigures.Line($"saturation-{id}", QuickFigures.Time(() =>
                 {
-                    for (var i = 0; i < Calls; i++) sink += curve.AtPressure(1e6 + 2e3 * i).LiquidDensity;
+                    for (var i = 0; i < Calls; i++) sink += curve.AtPressure((0.3 + 0.6e-3 * i) * curve.HighestPressure).LiquidDensity;
                 }) / Calls);
             if (double.IsNaN(sink)) throw new InvalidOperationException($"{id}: a property that was timed is none.");
 
