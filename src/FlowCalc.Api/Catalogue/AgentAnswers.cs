@@ -11,12 +11,14 @@ internal static class AgentAnswers
 {
     const double Step = 10, IcePoint = 273.15;
 
+    static IEnumerable<Agent> Named => AgentCatalogue.Liquids.Concat<Agent>(AgentCatalogue.Expanding);
+
     /// <summary>All agents.</summary>
     public static AgentsAnswer All(UnitWriter write) => new(
-        [.. AgentCatalogue.Liquids.Concat<Agent>(AgentCatalogue.Expanding).Select(agent =>
+        [.. Named.Select(agent =>
             new AgentAnswer(agent.Id, agent.Title, KindWord.Of(agent.Kind), FreezingPoint(agent, write), Range(agent, write), agent.Note, agent.Sources))],
         [.. AgentCatalogue.Mixtures.Select(mixture => Of(mixture, write))],
-        SourceAnswers.Of([.. AgentCatalogue.Liquids.Concat<Agent>(AgentCatalogue.Expanding).Select(agent => agent.Sources), .. AgentCatalogue.Mixtures.Select(mixture => mixture.Sources)]));
+        SourceAnswers.Of([.. Named.Select(agent => agent.Sources), .. AgentCatalogue.Mixtures.Select(mixture => mixture.Sources)]));
 
     /// <summary>One agent; null where there is none of that id.</summary>
     /// <param name="id">Its id.</param>

@@ -35,6 +35,9 @@ internal sealed record BottlePlace
     /// <summary>Inside length, m, as given or assumed.</summary>
     public required double Length { get; init; }
 
+    /// <summary>Inside area of the wall with both ends, m².</summary>
+    public double WallArea => 2 * Math.PI * Radius * (Radius + Length);
+
     /// <summary>What was taken for it beside what the document says.</summary>
     public required ImmutableArray<Assumption> Assumptions { get; init; }
 

@@ -26,7 +26,6 @@ internal static class CaseSetup
         var bottle = ((BottleSupply)layout.Supply).Bottle;
         var ambient = layout.AmbientPressure.Pascals;
         var (gas, transport) = CushionGases.Of(bottle.CushionGas);
-        var wallArea = 2 * Math.PI * place.Radius * (place.Radius + place.Length);
         // An outlet that is not described has no place either.
         var hasHead = place.Level is not null && bottle.Outlet is not null;
         var outletRise = !hasHead ? 0 : (place.OutletHeight - place.InletHeight) * place.Gravity;
@@ -48,7 +47,7 @@ internal static class CaseSetup
                 },
                 Temperature = temperature,
                 Density = conditions.CushionDensity,
-                WallHeatCapacity = BottleShell.HeatCapacity(bottle.Wall, wallArea),
+                WallHeatCapacity = BottleShell.HeatCapacity(bottle.Wall, place.WallArea),
                 Film = new FreeConvection(transport, place.Gravity * HydrostaticRise.StandardGravity, temperature, choice.WallFactor),
             },
             Count = bottle.Count,
@@ -59,7 +58,7 @@ internal static class CaseSetup
             HasHead = hasHead,
             InletHeight = place.InletHeight,
             Gravity = place.Gravity,
-            WallArea = wallArea,
+            WallArea = place.WallArea,
             OpeningTime = bottle.OpeningTime.Seconds,
             ValveResistance = line.ValveResistance,
             SetPressure = bottle.Outlet?.Regulator?.SetPressure.Pascals ?? double.PositiveInfinity,

@@ -24,15 +24,10 @@ internal sealed record CompiledLine(LayoutNetwork Compiled, double[] Volume, dou
         var outlet = OutletGeometry.Of(bottle, SupplyDrive.FirstBore(layout));
         var compiled = layout.Compile(outlet);
         var count = compiled.Network.Count;
-        double[] volume = new double[count], area = new double[count], length = new double[count];
-        (area[0], length[0]) = (bottle.Count * Disc(outlet.Bore), outlet.StraightLength);
-        for (var j = 1; j < count; j++)
-        {
-            var run = layout.Runs[compiled.Runs[j]];
-            (area[j], length[j]) = (Disc(run.Tube.Bore.Meters), run.Length.Meters);
-        }
+        double[] area = compiled.Areas(layout, outlet), volume = new double[count], length = new double[count];
         for (var j = 0; j < count; j++)
         {
+            length[j] = j == 0 ? outlet.StraightLength : layout.Runs[compiled.Runs[j]].Length.Meters;
             volume[j] = area[j] * length[j];
             if (volume[j] < Negligible * bottle.Volume.CubicMeters) volume[j] = 0;
         }
@@ -63,6 +58,4 @@ internal sealed record CompiledLine(LayoutNetwork Compiled, double[] Volume, dou
         Array.Sort(points, order);
         return order;
     }
-
-    static double Disc(double diameter) => Math.PI / 4 * diameter * diameter;
 }

@@ -8,9 +8,6 @@ namespace FlowCalc.Flows;
 /// <summary>The steady flow of a layout whose agent is a gas or a liquefied gas: the start of the discharge, with every line full.</summary>
 internal static class ExpandingFlow
 {
-    // The table reaches a little over the bottle's pressure.
-    const double Top = 1.04;
-
     /// <summary>Solves a layout.</summary>
     /// <param name="layout">A checked layout of such an agent.</param>
     /// <param name="cancellationToken">Asked throughout.</param>
@@ -46,32 +43,18 @@ internal static class ExpandingFlow
         Layout layout, LayoutNetwork line, in SupplyDrive drive, Func<IStream> stream, NozzleModel model, CancellationToken cancellationToken)
     {
         var ambient = layout.AmbientPressure.Pascals;
-        if (ExpansionTable.TryBuild(stream(), Math.Max(Top * drive.Reservoir, 1.1 * ambient), ambient, model) is not { } table)
+        if (ExpansionTable.TryBuild(stream(), ExpansionTable.Top(drive.Reservoir, ambient), ambient, model) is not { } table)
             return (null, new(false, 0, double.NaN, double.NaN, "The agent has no state somewhere on its way to the nozzles within its data."));
-        var state = Start(layout, line);
+        var state = new CompressibleState(line.Network, line.Areas(layout, drive.Outlet));
         var report = CompressibleSolver.Solve(state, new TablePath(table), drive.Reservoir, CompressibleSolver.Tight, cancellationToken);
         if (drive.SetPressure is { } set && report.Converged && Math.Exp(state.Log[0]) > set)
         {
             // The open outlet would deliver more than the regulator lets through: it throttles at constant enthalpy, and holds its set pressure.
             line = layout.Compile(OutletGeometry.Free(drive.Outlet.Bore));
-            state = Start(layout, line);
+            state = new CompressibleState(line.Network, line.Areas(layout, drive.Outlet));
             report = CompressibleSolver.Solve(state, new TablePath(table), set, CompressibleSolver.Tight, cancellationToken);
         }
         return (report.Converged ? new(line, state, table) : null, report);
-    }
-
-    static CompressibleState Start(Layout layout, LayoutNetwork line)
-    {
-        var network = line.Network;
-        var area = new double[network.Count];
-        for (var j = 0; j < area.Length; j++)
-        {
-            var bore = j == 0 ? SupplyDrive.FirstBore(layout) : layout.Runs[line.Runs[j]].Tube.Bore.Meters;
-            area[j] = Math.PI / 4 * bore * bore;
-        }
-        if (layout.Supply is BottleSupply { Bottle: var bottle })
-            area[0] = bottle.Count * Math.PI / 4 * Math.Pow(bottle.Outlet?.DipTube?.Bore.Meters ?? SupplyDrive.FirstBore(layout), 2);
-        return new CompressibleState(network, area);
     }
 }
 

@@ -42,6 +42,11 @@ internal sealed class ExpansionTable
     /// <summary>u outside the nozzles.</summary>
     public double LogAmbient { get; }
 
+    /// <summary>Highest pressure of a table that serves a reservoir, Pa: a little over its own, and over the surroundings'.</summary>
+    /// <param name="pressure">Absolute pressure of the reservoir, Pa.</param>
+    /// <param name="ambient">Absolute pressure outside the nozzles, Pa.</param>
+    public static double Top(double pressure, double ambient) => Math.Max(1.04 * pressure, 1.1 * ambient);
+
     /// <summary>Makes the table of a stream.</summary>
     /// <param name="stream">The stream.</param>
     /// <param name="top">Highest absolute pressure, Pa.</param>

@@ -72,7 +72,7 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
         if (contents.Phase == BottlePhase.TwoPhase && problem.VolumeLeft >= contents.LiquidPart * bottle.Volume.CubicMeters) return [];
         var stream = ExpandingContents.Stream(agent, contents, 0.5 * problem.Ambient);
         var drive = Math.Min(contents.Pressure, problem.SetPressure);
-        if (ExpansionTable.TryBuild(stream, Math.Max(1.04 * contents.Pressure, 1.1 * problem.Ambient), problem.Ambient, layout.NozzleModel) is not { } table) return [];
+        if (ExpansionTable.TryBuild(stream, ExpansionTable.Top(contents.Pressure, problem.Ambient), problem.Ambient, layout.NozzleModel) is not { } table) return [];
         var state = new CompressibleState(problem.Network, problem.Area);
         var report = CompressibleSolver.Solve(state, new TablePath(table), drive, CompressibleSolver.Tight, cancellation);
         return report.Converged ? TeeQuality.Of(layout, new(line.Compiled, state, table)) : [];

@@ -89,7 +89,7 @@ internal sealed class ExpandingRun
         if (bottle.Stream(state[..bottle.Length], rates.IsLiquid, 0.5 * problem.Ambient) is not { } stream || !bottle.TryDraw(state[..bottle.Length], rates.IsLiquid, out var draw)
             || !bottle.TryDraw(y.AsSpan(0, bottle.Length), rates.IsLiquid, out var now)
             || draw.LiquidVolume > 0 != now.LiquidVolume > 0) return false;
-        var top = Math.Max(1.04 * Math.Max(rates.Drive(draw), rates.Drive(now)), 1.1 * problem.Ambient);
+        var top = ExpansionTable.Top(Math.Max(rates.Drive(draw), rates.Drive(now)), problem.Ambient);
         if (ExpansionTable.TryBuild(stream, top, problem.Ambient, problem.Nozzles) is not { } table) return false;
         rates.Table = table;
         return true;
@@ -218,12 +218,13 @@ internal sealed class ExpandingRun
     bool IsAtNozzle(int nozzle, double part) =>
         double.IsNaN(arrivalTime[nozzle]) ? stepper.At(rates.Out, part) >= clock[nozzle] : time + part * step >= arrivalTime[nozzle];
 
-    double DriveAt(double part)
+    double DriveAt(double part) => TryDrawAt(part, rates.IsLiquid, out var draw) ? rates.Drive(draw) : double.PositiveInfinity;
+
+    bool TryDrawAt(double part, bool isLiquid, out Draw draw)
     {
-        var length = problem.Bottle.Length;
-        Span<double> state = stackalloc double[length];
-        for (var i = 0; i < length; i++) state[i] = stepper.At(i, part);
-        return problem.Bottle.TryDraw(state, rates.IsLiquid, out var draw) ? rates.Drive(draw) : double.PositiveInfinity;
+        Span<double> state = stackalloc double[problem.Bottle.Length];
+        stepper.At(part, state);
+        return problem.Bottle.TryDraw(state, isLiquid, out draw);
     }
 
     // Bisection: some of these only know on which side they are.
@@ -240,12 +241,13 @@ internal sealed class ExpandingRun
         return high;
     }
 
-    bool IsUncovered(double part)
+    bool IsUncovered(double part) => hadLiquid && TryDrawAt(part, isLiquid: true, out var draw) && draw.LiquidVolume <= problem.VolumeLeft;
+
+    double Delivered()
     {
-        var length = problem.Bottle.Length;
-        Span<double> state = stackalloc double[length];
-        for (var i = 0; i < length; i++) state[i] = stepper.At(i, part);
-        return problem.Bottle.TryDraw(state, isLiquid: true, out var draw) && hadLiquid && draw.LiquidVolume <= problem.VolumeLeft;
+        double sum = 0;
+        for (var i = 0; i < clock.Length; i++) sum += y[rates.Delivered + i];
+        return sum;
     }
 
     double Swept(double part)
@@ -267,7 +269,7 @@ internal sealed class ExpandingRun
             else if (isUncovering || hadLiquid && draw.LiquidVolume <= problem.VolumeLeft * (1 + 1e-9) + 1e-12) StartSweep(draw);
             hadLiquid |= draw.LiquidVolume > problem.VolumeLeft;
         }
-        else if (rates.Stage == ExpandingStage.Sweep && y.AsSpan(rates.Delivered, clock.Length).ToArray().Sum() - sweptFrom >= rates.SweptMass * (1 - 1e-9))
+        else if (rates.Stage == ExpandingStage.Sweep && Delivered() - sweptFrom >= rates.SweptMass * (1 - 1e-9))
         {
             rates.Stage = ExpandingStage.Gas;
             rates.Table = null!;
@@ -280,7 +282,7 @@ internal sealed class ExpandingRun
         (rates.SweptMass, rates.SweptPart) = (y[rates.InLine], draw.AgentPart);
         for (var i = 0; i < clock.Length; i++)
             if (!rates.HasArrived[i] && line.Flow > 0) arrivalTime[i] = time + (clock[i] - y[rates.Out]) / (line.Flow * draw.AgentPart);
-        sweptFrom = y.AsSpan(rates.Delivered, clock.Length).ToArray().Sum();
+        sweptFrom = Delivered();
         trace.StartSweep(time, line.Passage(rates.Table));
         var drive = rates.Drive(draw);
         var gas = problem.Bottle.Stream(y.AsSpan(0, problem.Bottle.Length), isLiquid: false, 0.5 * problem.Ambient)?.At(0.999 * drive).Density ?? double.NaN;

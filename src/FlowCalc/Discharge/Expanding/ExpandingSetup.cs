@@ -56,7 +56,7 @@ internal static class ExpandingSetup
 
     static ShellHeat Heat(Bottle bottle, BottlePlace place, ExpandingChoice choice)
     {
-        var area = 2 * Math.PI * place.Radius * (place.Radius + place.Length);
+        var area = place.WallArea;
         var heat = new ShellHeat { Area = area, Capacity = BottleShell.HeatCapacity(bottle.Wall, area), Gravity = place.Gravity * HydrostaticRise.StandardGravity, Factor = choice.WallFactor };
         return bottle.CushionHeat switch
         {

@@ -49,9 +49,10 @@ internal sealed class ExpandingTrace
         var flow = rate.Slice(rates.Delivered, Arrival.Length).ToArray();
         var agent = problem.Bottle.Agent(y[..problem.Bottle.Length]) * problem.Count;
         massDefect = Math.Max(massDefect, Math.Abs(charge - agent - y[rates.InLine] - delivered.Sum()) / charge);
-        peakNozzles = Math.Max(peakNozzles, flow.Sum());
+        var sum = flow.Sum();
+        peakNozzles = Math.Max(peakNozzles, sum);
         if (problem.IsBrief) return;
-        if (flow.Sum() > peakFull && rates.Stage == ExpandingStage.Liquid) AtPeak(flow.Sum(), draw);
+        if (sum > peakFull && rates.Stage == ExpandingStage.Liquid) AtPeak(sum, draw);
         if (samples.Count >= MostSamples) Thin();
         var pressures = new double[flow.Length];
         for (var i = 0; i < flow.Length; i++) pressures[i] = flow[i] > 0 ? line.NozzlePressure(i) : problem.Ambient;
