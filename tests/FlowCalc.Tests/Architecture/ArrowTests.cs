@@ -26,7 +26,8 @@ public class ArrowTests
         { "Limits", ["Layouts", "Flows", "Discharge", "Findings"] },
         { "Layouts", ["Flows", "Discharge", "Findings"] },
         { "Flows", ["Discharge", "Findings"] },
-        { "Discharge", ["Findings"] },
+        { "Discharge", ["Findings", "Studies"] },
+        { "Findings", ["Studies"] },
     };
 
     [Theory]

@@ -6,6 +6,9 @@ sealed class ReadingContext(ReadOnlyMemory<byte> utf8, LayoutReaderOptions optio
     /// <summary>Pressure of the standard atmosphere, Pa (ISO 2533:1975, from memory): the ambient pressure where none is given.</summary>
     public const double StandardAmbient = 101_325;
 
+    /// <summary>The text that is read.</summary>
+    public ReadOnlyMemory<byte> Utf8 { get; } = utf8;
+
     public LayoutReaderOptions Options { get; } = options;
 
     public CancellationToken Cancellation { get; } = cancellation;
