@@ -1,4 +1,5 @@
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Compare;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
@@ -20,6 +21,7 @@ app.UseRouting();
 app.UseRateLimiter();
 app.MapFlow();
 app.MapDischarge();
+app.MapCompare();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

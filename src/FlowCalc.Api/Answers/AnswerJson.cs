@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Compare;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
@@ -12,6 +13,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(FlowAnswer))]
 [JsonSerializable(typeof(DischargeAnswer))]
+[JsonSerializable(typeof(CompareAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -12,9 +12,9 @@ namespace FlowCalc.Api.Documentation;
 /// <summary>What the contract says of each call beyond its name and its summary.</summary>
 internal static class CallDescriptions
 {
-    const string Json = "application/json", ProblemJson = ProblemWriter.ContentType;
+    public const string Json = "application/json";
 
-    const string NoReplacement = "The answer replaces neither the maker's instructions nor the rules that apply, licensed practice or a discharge test.";
+    public const string NoReplacement = "The answer replaces neither the maker's instructions nor the rules that apply, licensed practice or a discharge test.";
 
     /// <summary>Describes <c>POST /v1/flow</c>.</summary>
     public static void DescribeFlow(this RouteHandlerBuilder call) => call
@@ -91,10 +91,10 @@ internal static class CallDescriptions
         });
     }
 
-    static RouteHandlerBuilder ProducesFaults(this RouteHandlerBuilder call, params int[] statuses)
+    public static RouteHandlerBuilder ProducesFaults(this RouteHandlerBuilder call, params int[] statuses)
     {
         foreach (var status in statuses)
-            call.Produces<Problem>(status, ProblemJson);
+            call.Produces<Problem>(status, ProblemWriter.ContentType);
         return call.AddOpenApiOperationTransformer((operation, context, _) =>
         {
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
@@ -104,14 +104,17 @@ internal static class CallDescriptions
         });
     }
 
-    static void DescribeLayoutCall(OpenApiOperation operation, string description)
+    static void DescribeLayoutCall(OpenApiOperation operation, string description) => DescribeBody(
+        operation, description, "A layout document, UTF-8, whose JSON Schema is also at `/v1/layout-schema`. Unknown fields and repeated names are faults.", ContractExamples.Demo());
+
+    public static void DescribeBody(OpenApiOperation operation, string description, string body, JsonNode example)
     {
         operation.Description = description;
         operation.RequestBody = new OpenApiRequestBody
         {
-            Description = "A layout document, UTF-8, whose JSON Schema is also at `/v1/layout-schema`. Unknown fields and repeated names are faults.",
+            Description = body,
             Required = true,
-            Content = new Dictionary<string, OpenApiMediaType> { [Json] = new() { Example = ContractExamples.Demo() } },
+            Content = new Dictionary<string, OpenApiMediaType> { [Json] = new() { Example = example } },
         };
         AddUnits(operation);
     }
@@ -145,7 +148,7 @@ internal static class CallDescriptions
             });
     }
 
-    static void SetExample(OpenApiOperation operation, string status, string contentType, JsonNode? example, string description)
+    public static void SetExample(OpenApiOperation operation, string status, string contentType, JsonNode? example, string description)
     {
         if (operation.Responses?.GetValueOrDefault(status) is not OpenApiResponse response)
             return;

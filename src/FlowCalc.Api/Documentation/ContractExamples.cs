@@ -18,6 +18,16 @@ internal static class ContractExamples
     /// <summary>The demo layout.</summary>
     public static JsonNode Demo() => JsonNode.Parse(DemoLayout.Span)!;
 
+    /// <summary>The request of a study by the call's name: a small question about the demo layout.</summary>
+    public static JsonNode Request(string call)
+    {
+        using var kept = typeof(ContractExamples).Assembly.GetManifestResourceStream($"{Folder}{call}-request.json")
+            ?? throw new InvalidOperationException($"There is no example of a request to {call}.");
+        var request = JsonNode.Parse(kept)!.AsObject();
+        request.Insert(0, "layout", Demo());
+        return request;
+    }
+
     /// <summary>The answer of a call by the call's name; null where none is kept.</summary>
     public static JsonNode? Answer(string call)
     {

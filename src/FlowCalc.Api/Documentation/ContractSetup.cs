@@ -70,6 +70,7 @@ internal static class ContractSetup
         document.Tags = new HashSet<OpenApiTag>
         {
             new() { Name = "Flow", Description = "Answers about a layout." },
+            new() { Name = "Studies", Description = "Answers about what a layout could be." },
             new() { Name = "Layouts", Description = "The layout document: its schema and examples." },
             new() { Name = "Catalogue", Description = "What a layout may name, with sources." },
             new() { Name = "Health", Description = "For whatever watches the service." },

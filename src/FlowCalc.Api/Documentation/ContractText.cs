@@ -5,6 +5,7 @@ using System.Text.Json.Nodes;
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Faults;
 using FlowCalc.Layouts;
+using FlowCalc.Studies;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -16,6 +17,9 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
     public const string Name = "v1";
 
     const string Components = "#/components/schemas/", Definitions = "#/$defs/", Layout = nameof(LayoutDocument);
+
+    // What calls take whose body is not a layout alone, by path, as the schema of studies names it.
+    static readonly Dictionary<string, string> Bodies = new() { ["/v1/compare"] = "comparison" };
 
     static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -32,6 +36,7 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
         RequireEveryField(schemas);
         DescribeQuantity(schemas);
         PutLayoutSchema(contract);
+        PutStudySchema(contract);
         return Encoding.UTF8.GetBytes(contract.ToJsonString(Readable) + "\n");
     }
 
@@ -61,33 +66,41 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
         layout.Remove("$defs");
         layout.Remove("$schema");
         layout.Remove("$id");
-        Redirect(layout);
+        Redirect(layout, "Layout.");
         schemas[Layout] = layout;
+        Move(definitions, schemas, "Layout.");
+        foreach (var (path, calls) in contract["paths"]!.AsObject())
+            if (calls!["post"]?["requestBody"]?["content"]?["application/json"] is JsonObject body)
+                body["schema"] = new JsonObject { ["$ref"] = Components + (Bodies.TryGetValue(path, out var study) ? "Study." + study : Layout) };
+    }
+
+    // What studies take beside a layout is described in terms of the layout's own schema.
+    static void PutStudySchema(JsonObject contract) =>
+        Move(JsonNode.Parse(StudySchema.Utf8.Span)!["$defs"]!.AsObject(), contract["components"]!["schemas"]!.AsObject(), "Study.");
+
+    static void Move(JsonObject definitions, JsonObject schemas, string prefix)
+    {
         foreach (var (name, definition) in definitions)
         {
             var moved = definition!.DeepClone();
-            Redirect(moved);
-            schemas[ComponentOf(name)] = moved;
+            Redirect(moved, prefix);
+            schemas[prefix + name] = moved;
         }
-        // Every call with a body takes a layout.
-        foreach (var (_, path) in contract["paths"]!.AsObject())
-            if (path!["post"]?["requestBody"]?["content"]?["application/json"] is JsonObject body)
-                body["schema"] = new JsonObject { ["$ref"] = Components + Layout };
     }
 
-    static void Redirect(JsonNode? node)
+    static void Redirect(JsonNode? node, string prefix)
     {
         if (node is JsonArray items)
             foreach (var item in items)
-                Redirect(item);
+                Redirect(item, prefix);
         if (node is not JsonObject fields)
             return;
         if (fields["$ref"] is JsonValue value && value.GetValue<string>() is var target)
-            fields["$ref"] = target.StartsWith(Definitions, StringComparison.Ordinal) ? Components + ComponentOf(target[Definitions.Length..]) : Components + Layout;
+            fields["$ref"] = Components + Component(target, prefix);
         if (fields["properties"] is JsonObject properties)
             ForbidInWords(properties);
         foreach (var (_, field) in fields)
-            Redirect(field);
+            Redirect(field, prefix);
     }
 
     // Some readers of contracts know no field whose schema is plain false, though JSON Schema has it.
@@ -97,5 +110,10 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
             properties[name] = new JsonObject { ["not"] = new JsonObject() };
     }
 
-    static string ComponentOf(string definition) => "Layout." + definition;
+    static string Component(string target, string prefix) => target.Split(Definitions[1..]) switch
+    {
+        ["#" or "", var own] => prefix + own,
+        [_, var ofLayout] => "Layout." + ofLayout,
+        _ => Layout,
+    };
 }

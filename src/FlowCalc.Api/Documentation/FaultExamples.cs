@@ -5,6 +5,7 @@ using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Layouts;
 using FlowCalc.Quantities;
+using FlowCalc.Studies.Reading;
 using Microsoft.OpenApi;
 
 namespace FlowCalc.Api.Documentation;
@@ -56,7 +57,7 @@ internal static class FaultExamples
 
     static IEnumerable<(string Name, string Summary, Problem Problem)> OfLayout(string? call, ServiceLimits limits)
     {
-        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Layout(LayoutReader.Read(WrongLayout, new LayoutReaderOptions { NeedsBottle = call == "Discharge" }).Faults));
+        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Unread(LayoutReader.Read(WrongLayout, new LayoutReaderOptions { NeedsBottle = call == "Discharge" }).Faults));
         return call switch
         {
             "Flow" => [
@@ -67,8 +68,20 @@ internal static class FaultExamples
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),
                 ("time", "Over the time limit", Problems.TooSlow(limits.DischargeTime))],
+            "Compare" => [
+                ("comparison", "Variants that make no sense, every fault at once", Problems.Unread(CompareReader.Read(WrongComparison(), new LayoutReaderOptions(), limits.Variants, CancellationToken.None).Faults)),
+                ("time", "Over the time limit", Problems.TooSlow(limits.CompareTime))],
             _ => [],
         };
+    }
+
+    static byte[] WrongComparison()
+    {
+        var request = ContractExamples.Request("compare").AsObject();
+        request["variants"] = new JsonArray(
+            new JsonObject { ["name"] = "wider", ["set"] = new JsonObject { ["runs/R111/tube"] = "feed", ["runs/R11/tube"] = "fead" } },
+            new JsonObject { ["name"] = "wider" });
+        return JsonSerializer.SerializeToUtf8Bytes(request);
     }
 
     static string Description(int status) => status switch

@@ -31,12 +31,13 @@ internal static class Problems
 
     public static Problem NoSuch(string what, string id, string where) => Of(404, $"There is no {what} \"{Shortened(id)}\"; GET {where} lists those that there are.");
 
-    public static Problem Layout(ImmutableArray<LayoutFault> faults)
+    /// <summary>What was wrong in a body, by pointer.</summary>
+    public static Problem Unread(ImmutableArray<LayoutFault> faults)
     {
         var errors = new Dictionary<string, string[]>(StringComparer.Ordinal);
         foreach (var fault in faults.GroupBy(fault => fault.Pointer, fault => fault.Message, StringComparer.Ordinal))
             errors[fault.Key] = [.. fault];
-        return Of(422, faults.Length == 1 ? "One thing in the layout makes no sense." : Invariant($"{faults.Length} things in the layout make no sense."), errors);
+        return Of(422, faults.Length == 1 ? "One thing in the document makes no sense." : Invariant($"{faults.Length} things in the document make no sense."), errors);
     }
 
     public static Problem NoAnswer(string why) =>

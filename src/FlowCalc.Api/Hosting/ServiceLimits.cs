@@ -21,6 +21,12 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/discharge</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan DischargeTime { get; init; } = TimeSpan.FromSeconds(4);
 
+    /// <summary>Most variants on <c>/v1/compare</c> beside the base, 1 to 1 000.</summary>
+    public int Variants { get; init; } = 20;
+
+    /// <summary>Longest time for the answer to <c>/v1/compare</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan CompareTime { get; init; } = TimeSpan.FromSeconds(20);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -41,10 +47,14 @@ public sealed class ServiceLimits
     public bool AreInRange() =>
         BodyBytes is >= 1024 and <= 1024 * 1024 * 1024
         && Points is >= 2 and <= 1_000_000
-        && FlowTime > TimeSpan.Zero && FlowTime <= TimeSpan.FromHours(1)
+        && IsTime(FlowTime)
         && DischargePoints is >= 2 and <= 10_000
-        && DischargeTime > TimeSpan.Zero && DischargeTime <= TimeSpan.FromHours(1)
+        && IsTime(DischargeTime)
+        && Variants is >= 1 and <= 1_000
+        && IsTime(CompareTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;
+
+    static bool IsTime(TimeSpan time) => time > TimeSpan.Zero && time <= TimeSpan.FromHours(1);
 }

@@ -5,11 +5,12 @@ namespace FlowCalc.Layouts;
 public static class LayoutSchema
 {
     /// <summary>The schema as UTF-8 JSON.</summary>
-    public static ReadOnlyMemory<byte> Utf8 { get; } = Load();
+    public static ReadOnlyMemory<byte> Utf8 { get; } = Embedded("layout.schema.json");
 
-    static byte[] Load()
+    /// <summary>A schema of the library.</summary>
+    internal static byte[] Embedded(string name)
     {
-        using var stream = typeof(LayoutSchema).Assembly.GetManifestResourceStream("layout.schema.json")
+        using var stream = typeof(LayoutSchema).Assembly.GetManifestResourceStream(name)
             ?? throw new InvalidOperationException("The schema is not embedded.");
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);

@@ -42,16 +42,15 @@ sealed class VariantReader(NestedLayout? given, LayoutReaderOptions layouts)
             context.Faults.Add(set, $"read {read}: an object of 1 to {MostChanges} changes by path is right, such as {{ \"runs/R1/tube\": \"feed\" }}");
             return null;
         }
-        var faultsBefore = context.Faults.Count;
         var (changes, values) = Changes(context, set);
-        if (given?.Layout is null || context.Faults.Count > faultsBefore) return null;
+        if (given?.Layout is null) return null;
 
         var edited = DocumentEdit.Apply(given.Utf8, changes);
         foreach (var fault in edited.Faults) context.Faults.Add(values[fault.Change], fault.Message);
-        if (!edited.Faults.IsEmpty) return null;
         var reading = LayoutReader.Read(edited.Utf8, layouts, context.Cancellation);
-        foreach (var fault in reading.Faults) Tell(context, set, values, edited, fault);
-        return reading.Layout is { } layout ? (layout, changes) : null;
+        var isWhole = edited.Faults.IsEmpty && changes.Length == set.GetArrayLength();
+        foreach (var fault in reading.Faults) Tell(context, set, values, edited, fault, isWhole);
+        return isWhole && reading.Layout is { } layout ? (layout, changes) : null;
     }
 
     static (ImmutableArray<DocumentChange> Changes, List<JsonValue> Values) Changes(ReadingContext context, JsonValue set)
@@ -88,8 +87,8 @@ sealed class VariantReader(NestedLayout? given, LayoutReaderOptions layouts)
         }
     }
 
-    // A fault of the changed layout stands at the change whose place holds it; one that no change holds came of them all.
-    static void Tell(ReadingContext context, JsonValue set, List<JsonValue> values, EditedDocument edited, LayoutFault fault)
+    // A fault of the changed layout stands at the change whose place holds it; one that no change holds came of them all, or of a change that could not be made.
+    static void Tell(ReadingContext context, JsonValue set, List<JsonValue> values, EditedDocument edited, LayoutFault fault, bool isWhole)
     {
         var at = set;
         var longest = -1;
@@ -98,6 +97,7 @@ sealed class VariantReader(NestedLayout? given, LayoutReaderOptions layouts)
             if (edited.Pointers[i] is not { } pointer || pointer.Length <= longest || !Holds(pointer, fault.Pointer)) continue;
             (at, longest) = (values[i], pointer.Length);
         }
+        if (longest < 0 && !isWhole) return;
         var place = fault.Pointer.Length == longest ? "" : $"in the changed layout, at {(fault.Pointer.Length == 0 ? "its root" : Said.Plain(fault.Pointer))}: ";
         context.Faults.Add(at, place + fault.Message);
     }

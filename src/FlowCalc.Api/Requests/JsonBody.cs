@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Unicode;
 using FlowCalc.Api.Faults;
@@ -5,14 +6,21 @@ using FlowCalc.Layouts;
 
 namespace FlowCalc.Api.Requests;
 
-/// <summary>Turns the bytes of a body into a layout, or into the fault that says why not.</summary>
-internal static class LayoutBody
+/// <summary>What a text was read into, or every fault in it.</summary>
+/// <typeparam name="TRequest">What it describes.</typeparam>
+/// <param name="utf8">JSON in UTF-8.</param>
+/// <param name="cancel">The time is up, or the caller has gone.</param>
+internal delegate (TRequest? Request, ImmutableArray<LayoutFault> Faults) BodyReader<TRequest>(ReadOnlyMemory<byte> utf8, CancellationToken cancel) where TRequest : class;
+
+/// <summary>Turns the bytes of a body into what it describes, or into the fault that says why not.</summary>
+internal static class JsonBody
 {
     static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
 
-    /// <summary>The layout; null where there is a fault.</summary>
+    /// <summary>What the body describes; null where there is a fault.</summary>
     /// <exception cref="OperationCanceledException">The time is up or the caller has gone.</exception>
-    public static Layout? Read(ReadOnlyMemory<byte> body, LayoutReaderOptions options, out Problem? fault, CancellationToken cancel)
+    public static TRequest? Read<TRequest>(ReadOnlyMemory<byte> body, BodyReader<TRequest> read, out Problem? fault, CancellationToken cancel)
+        where TRequest : class
     {
         fault = null;
         // Some editors write a byte order mark; RFC 8259 lets a reader pass over it.
@@ -26,10 +34,10 @@ internal static class LayoutBody
 
         try
         {
-            var reading = LayoutReader.Read(body, options, cancel);
-            if (reading.Layout is null)
-                fault = Problems.Layout(reading.Faults);
-            return reading.Layout;
+            var (request, faults) = read(body, cancel);
+            if (request is null)
+                fault = Problems.Unread(faults);
+            return request;
         }
         catch (JsonException notJson)
         {

@@ -1,0 +1,70 @@
+using FlowCalc.Api.Answers;
+using FlowCalc.Api.Faults;
+using FlowCalc.Api.Hosting;
+
+namespace FlowCalc.Api.Requests;
+
+/// <summary>What a call works out.</summary>
+/// <typeparam name="TRequest">What its body describes.</typeparam>
+/// <typeparam name="TAnswer">Its answer.</typeparam>
+/// <param name="request">What the body describes.</param>
+/// <param name="write">The units of the answer.</param>
+/// <param name="fault">Why there is no answer; null where there is one.</param>
+/// <param name="cancel">The time is up, or the caller has gone.</param>
+/// <returns>The answer; null where there is a fault.</returns>
+internal delegate TAnswer? DocumentWork<TRequest, TAnswer>(TRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel)
+    where TRequest : class
+    where TAnswer : class;
+
+/// <summary>A call that takes a document as its body and answers from it alone: its query, body, time and faults.</summary>
+internal static class DocumentCall
+{
+    /// <summary>Reads the request, works and writes answer or fault.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="limits">Limits of the service.</param>
+    /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
+    /// <param name="read">Reads its body.</param>
+    /// <param name="work">What it works out.</param>
+    /// <param name="writer">Writes its answer.</param>
+    public static async Task AnswerAsync<TRequest, TAnswer>(
+        HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Action<JsonText, TAnswer> writer)
+        where TRequest : class
+        where TAnswer : class
+    {
+        var write = QueryUnits.Read(context.Request, out var fault);
+        fault ??= JsonContentType.Fault(context.Request);
+        if (fault is null)
+        {
+            using var body = await PooledBody.ReadAsync(context.Request, limits.BodyBytes, context.RequestAborted);
+            fault = body is null ? Problems.TooLarge(limits) : null;
+            if (body is not null && Answer(body.Bytes, longest, write, read, work, out fault, context.RequestAborted) is { } answer)
+            {
+                await AnswerWriter.WriteAsync(context, answer, writer);
+                return;
+            }
+        }
+        await ProblemWriter.WriteAsync(context, fault!);
+    }
+
+    static TAnswer? Answer<TRequest, TAnswer>(
+        ReadOnlyMemory<byte> body, TimeSpan longest, UnitWriter write, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, out Problem? fault, CancellationToken gone)
+        where TRequest : class
+        where TAnswer : class
+    {
+        using var time = CancellationTokenSource.CreateLinkedTokenSource(gone);
+        time.CancelAfter(longest);
+        try
+        {
+            return JsonBody.Read(body, read, out fault, time.Token) is { } request ? work(request, write, out fault, time.Token) : null;
+        }
+        catch (OperationCanceledException) when (!gone.IsCancellationRequested)
+        {
+            fault = Problems.TooSlow(longest);
+        }
+        catch (NotFiniteException notFinite)
+        {
+            fault = Problems.NoAnswer(notFinite.Message);
+        }
+        return null;
+    }
+}
