@@ -17,11 +17,15 @@ internal static class Commands
                 QuickFigures.Print(sizes);
                 DischargeFigures.Print();
                 ExpandingFigures.Print();
+                StudyFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
                 DischargeFigures.Print();
                 ExpandingFigures.Print();
+                return 0;
+            case ["studies"]:
+                StudyFigures.Print();
                 return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
@@ -30,7 +34,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

@@ -34,7 +34,7 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
         var contract = JsonNode.Parse(await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1))!.AsObject();
         var schemas = contract["components"]!["schemas"]!.AsObject();
         RequireEveryField(schemas);
-        DescribeQuantity(schemas);
+        DescribeValues(schemas);
         PutLayoutSchema(contract);
         PutStudySchema(contract);
         return Encoding.UTF8.GetBytes(contract.ToJsonString(Readable) + "\n");
@@ -48,13 +48,14 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
                 schema["required"] = new JsonArray([.. fields.Select(field => field.Key).Where(field => (name, field) is not (nameof(Problem), "errors")).Select(field => JsonValue.Create(field))]);
     }
 
-    // The framework meets this type first as a nullable one, and then finds no description.
-    static void DescribeQuantity(JsonObject schemas)
+    // The framework meets a quantity first as a nullable one, and then finds no description.
+    static void DescribeValues(JsonObject schemas)
     {
         var quantity = schemas[nameof(Quantity)]!;
         quantity["description"] = "A value with its unit. Pressures are gauge. The unit of a plain number such as a ratio is `1`.";
         quantity["properties"]!["value"]!["description"] = "The value in full, never rounded.";
         quantity["properties"]!["unit"]!["description"] = "The unit's symbol.";
+        schemas[nameof(JsonElement)]!["description"] = "Any JSON value.";
     }
 
     // Tools look for schemas among the components, so the definitions of the layout's schema become components too.

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;
+using FlowCalc.Api.Tests.Studies;
 
 namespace FlowCalc.Api.Tests.Documentation;
 
@@ -26,6 +27,17 @@ public sealed class KeptExampleTests(Service service) : IDisposable
         Shorten(answer);
 
         await Compare("discharge", JsonSerializer.SerializeToElement(answer), within: 1e-4);
+    }
+
+    [Theory]
+    [InlineData("compare")]
+    public async Task Kept_answer_of_a_study_is_what_the_service_answers(string call)
+    {
+        var request = StudyRequests.Kept(call).ToJsonString();
+        var answer = JsonNode.Parse((await caller.PostStudy(call, request).Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare(call, JsonSerializer.SerializeToElement(answer), within: 1e-4);
     }
 
     // Long lists are shown by their first two entries.

@@ -66,4 +66,16 @@ public sealed class HostileDocumentTests
         if (HostileCalls.IsLong)
             Assert.True(late < early + 20e6, string.Create(CultureInfo.InvariantCulture, $"{early:N0} bytes held after half of the documents, {late:N0} after all."));
     }
+
+    [Fact]
+    public async Task Every_comparison_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
+    {
+        var count = HostileCalls.IsLong ? 20_000 : 600;
+        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:CompareTime", "00:01:00"));
+        var calls = new HostileCalls("/v1/compare", HostileComparisons.Of);
+
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
+
+        calls.AssertRight(count);
+    }
 }

@@ -9,7 +9,8 @@ static class HostileDocuments
 {
     static readonly JsonNode Demo = JsonNode.Parse(Documents.Demo)!;
 
-    static readonly string[] Values =
+    /// <summary>Values that a document may have anywhere, as JSON.</summary>
+    public static readonly string[] Values =
     [
         "1e308", "-1e308", "1e309", "5e-324", "-0.0", "0", "-1", "1", "9007199254740993", "123456789012345678901234567890", "1e-30", "true", "false", "null", "[]", "{}", "[[]]", "\"\"", "\" \"",
         "\"1e308 bar\"", "\"NaN bar\"", "\"Infinity m\"", "\"-5 bar\"", "\"0 mm\"", "\"1,5 mm\"", "\"12\"", "\"12 parsec\"", "\"1e-300 mm\"", "\"1e30 km\"", "\"1/0 in\"", "\"1 1/2 in\"", "\"1/4 in\"",

@@ -16,6 +16,10 @@ static class Calls
     public static Task<HttpResponseMessage> PostDischarge(this HttpClient caller, string document, string query = "", string contentType = "application/json") =>
         caller.PostLayout("/v1/discharge", Encoding.UTF8.GetBytes(document), query, contentType);
 
+    /// <summary>Posts the request of a study, such as <c>compare</c>.</summary>
+    public static Task<HttpResponseMessage> PostStudy(this HttpClient caller, string call, string request, string query = "") =>
+        caller.PostLayout("/v1/" + call, Encoding.UTF8.GetBytes(request), query);
+
     public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {
         using var content = new ByteArrayContent(document);

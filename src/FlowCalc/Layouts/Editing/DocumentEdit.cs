@@ -18,6 +18,7 @@ public static class DocumentEdit
     /// <returns>The changed text, where each change went, and every change that could not be made. Whether it is still a layout only reading it tells.</returns>
     /// <exception cref="ArgumentException">The text is not a JSON object, or an object in it has a name twice.</exception>
     /// <exception cref="JsonException">An object in a change's value has a name twice.</exception>
+    /// <exception cref="InvalidOperationException">A text in a change's value holds half of a surrogate pair.</exception>
     public static EditedDocument Apply(ReadOnlyMemory<byte> utf8, ImmutableArray<DocumentChange> changes)
     {
         if (utf8.Span.StartsWith("\uFEFF"u8)) utf8 = utf8[3..];

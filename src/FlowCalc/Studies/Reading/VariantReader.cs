@@ -67,7 +67,7 @@ sealed class VariantReader(NestedLayout? given, LayoutReaderOptions layouts)
                 changes.Add(new DocumentChange(path, value));
                 values.Add(member.Value);
             }
-            else context.Faults.Add(member.Value, $"read {Said.Value(member.Value)}: an object in it has a name twice");
+            else context.Faults.Add(member.Value, $"read {Said.Value(member.Value)}: an object in it has a name twice, or an escape in it is half of a surrogate pair, which stands for no character");
         }
         return (changes.DrainToImmutable(), values);
     }
@@ -78,11 +78,13 @@ sealed class VariantReader(NestedLayout? given, LayoutReaderOptions layouts)
         {
             using var value = JsonDocument.Parse(
                 NestedLayout.TextOf(context, element), new JsonDocumentOptions { MaxDepth = context.Options.MaximumDepth, AllowDuplicateProperties = false });
+            using var writer = new Utf8JsonWriter(Stream.Null);
+            value.WriteTo(writer);
             return value.RootElement.Clone();
         }
-        catch (JsonException)
+        catch (Exception cannotStand) when (cannotStand is JsonException or InvalidOperationException)
         {
-            // The request was parsed, so that a name that stands twice is all that can be wrong; the caller states it as a fault.
+            // The request was parsed, so that one of the two things which the caller states is all that can be wrong: the first is a JsonException, the second shows in writing.
             return null;
         }
     }
