@@ -18,6 +18,7 @@ internal static class Commands
                 DischargeFigures.Print();
                 ExpandingFigures.Print();
                 StudyFigures.Print();
+                ToleranceFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -26,6 +27,7 @@ internal static class Commands
                 return 0;
             case ["studies"]:
                 StudyFigures.Print();
+                ToleranceFigures.Print();
                 return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.

@@ -61,6 +61,21 @@ internal static class QuickFigures
         return samples[samples.Length / 2];
     }
 
+    /// <summary>Median time of three calls, microseconds, after one to warm up: for what takes seconds.</summary>
+    internal static double Once(Action action)
+    {
+        action();
+        var samples = new double[3];
+        for (var s = 0; s < samples.Length; s++)
+        {
+            var watch = Stopwatch.StartNew();
+            action();
+            samples[s] = watch.Elapsed.TotalMicroseconds;
+        }
+        Array.Sort(samples);
+        return samples[1];
+    }
+
     internal static void Line(string name, double microseconds) =>
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} {microseconds:G5} us"));
 }

@@ -8,7 +8,14 @@ using UnitsNet;
 namespace FlowCalc.Discharge;
 
 /// <summary>Follows a case of a liquid and writes its numbers with units, in the document's order.</summary>
-internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation)
+/// <param name="layout">The layout.</param>
+/// <param name="agent">Its liquid.</param>
+/// <param name="bottle">Its bottle.</param>
+/// <param name="line">Its line.</param>
+/// <param name="requirement">What the discharge has to do; null for nothing.</param>
+/// <param name="cancellation">Asked throughout.</param>
+/// <param name="isBare">Whether only the numbers themselves are asked, as exact as those of a band: no band, curves or time scales.</param>
+internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation, bool isBare = false)
 {
     // The band is a matter of per cents.
     const double ToleranceOfBand = 1e-4;
@@ -37,9 +44,10 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
 
         var choice = new ModelChoice(1, layout.Film);
         var problem = CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, choice, asked.Masses);
+        if (isBare) problem = problem with { Tolerance = ToleranceOfBand };
         var course = DischargeRun.Of(problem, cancellation);
         if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
-        var band = BandOfCase.Of(course, change => Follow(problem, change, course), choice, bottle.CushionHeat, order, asked.Usual, asked.Required);
+        var band = isBare ? null : BandOfCase.Of(course, change => Follow(problem, change, course), choice, bottle.CushionHeat, order, asked.Usual, asked.Required);
         var nozzles = Nozzles(problem, course);
         return answer with
         {
@@ -57,8 +65,8 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
             Nozzles = nozzles,
             Zones = CaseValues.Zones(layout, nozzles, wanted),
             Band = band,
-            QuasiSteady = TimeScales.Of(problem, line.Length, course),
-            Series = SeriesOfCase.Of(course, line.Compiled, order),
+            QuasiSteady = isBare ? null : TimeScales.Of(problem, line.Length, course),
+            Series = isBare ? null : SeriesOfCase.Of(course, line.Compiled, order),
             Steps = course.Steps,
             MassDefect = course.MassDefect,
         };

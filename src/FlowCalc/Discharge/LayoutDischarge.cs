@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using FlowCalc.Agents;
 using FlowCalc.Bottles;
@@ -36,9 +37,7 @@ public static class LayoutDischarge
         var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application, layout.Agent);
         var line = CompiledLine.Of(layout, bottle);
         var places = list.Attitudes.Select(attitude => BottlePlace.Of(bottle, attitude.Gravity)).ToArray();
-        Func<Temperature, Attitude, BottlePlace, DischargeCase> answer = layout.Agent is LiquidAgent liquid
-            ? new CaseAnswer(layout, liquid, bottle, line, requirement, cancellationToken).Of
-            : new ExpandingCase(layout, (ExpandingAgent)layout.Agent, bottle, line, requirement, cancellationToken).Of;
+        var answer = Answer(layout, bottle, line, requirement, isBare: false, cancellationToken);
         var cases = new DischargeCase[list.Temperatures.Length * places.Length];
         // Cases know nothing of each other.
         Parallel.For(0, cases.Length, new ParallelOptions { TaskScheduler = scheduler, CancellationToken = cancellationToken }, at =>
@@ -48,4 +47,26 @@ public static class LayoutDischarge
         });
         return new(ImmutableCollectionsMarshal.AsImmutableArray(cases), requirement, layout.Requirement is not null, DischargeAssumptions.Of(layout, bottle, list, places));
     }
+
+    /// <summary>Follows some cases for their numbers alone: without band, curves, time scales and assumptions, and as exact as a band.</summary>
+    /// <param name="layout">A checked layout whose supply is a bottle.</param>
+    /// <param name="cases">The cases.</param>
+    /// <param name="warmer">How much warmer than its case each is followed, K.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    internal static DischargeResult SolveBare(Layout layout, ImmutableArray<(double Temperature, Attitude Attitude)> cases, double warmer, CancellationToken cancellationToken)
+    {
+        var bottle = ((BottleSupply)layout.Supply).Bottle;
+        var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application, layout.Agent);
+        var answer = Answer(layout, bottle, CompiledLine.Of(layout, bottle), requirement, isBare: true, cancellationToken);
+        var answers = new DischargeCase[cases.Length];
+        for (var at = 0; at < answers.Length; at++)
+            answers[at] = answer(Temperature.FromKelvins(cases[at].Temperature + warmer), cases[at].Attitude, BottlePlace.Of(bottle, cases[at].Attitude.Gravity));
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(answers), requirement, layout.Requirement is not null, []);
+    }
+
+    static Func<Temperature, Attitude, BottlePlace, DischargeCase> Answer(
+        Layout layout, Bottle bottle, CompiledLine line, Requirement? requirement, bool isBare, CancellationToken cancellationToken) =>
+        layout.Agent is LiquidAgent liquid
+            ? new CaseAnswer(layout, liquid, bottle, line, requirement, cancellationToken, isBare).Of
+            : new ExpandingCase(layout, (ExpandingAgent)layout.Agent, bottle, line, requirement, cancellationToken, isBare).Of;
 }

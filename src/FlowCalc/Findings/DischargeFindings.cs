@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FlowCalc.Discharge;
 using FlowCalc.Findings.Discharges;
 using FlowCalc.Layouts;
@@ -28,8 +29,24 @@ public static class DischargeFindings
         if (!IsOf(layout, discharge)) throw new ArgumentException("The discharge is not of this layout.", nameof(discharge));
 
         var limits = DefaultLimits.For(layout.Limits, LimitUse.Discharge);
-        var judged = new JudgedDischarge(layout, bottle, discharge, units, limits, cancellationToken);
         var findings = new FindingList();
+        Find(new JudgedDischarge(layout, bottle, discharge, units, limits, cancellationToken), findings);
+
+        var ordered = findings.InOrder();
+        return new DischargeJudgement(ordered.IsEmpty ? Severity.Pass : ordered[0].Severity, ordered, limits);
+    }
+
+    /// <summary>Counts what is found, without sentences.</summary>
+    /// <param name="layout">The layout, whose supply is a bottle.</param>
+    /// <param name="discharge">Its discharge.</param>
+    /// <param name="limits">The limits; see <see cref="DefaultLimits.For"/>.</param>
+    /// <param name="tally">What counts.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    internal static void Tally(Layout layout, DischargeResult discharge, ImmutableArray<Limit> limits, FindingTally tally, CancellationToken cancellationToken) =>
+        Find(new JudgedDischarge(layout, ((BottleSupply)layout.Supply).Bottle, discharge, UnitSystem.Si, limits, cancellationToken), new FindingList(tally));
+
+    static void Find(JudgedDischarge judged, FindingList findings)
+    {
         CaseFailures.Find(judged, findings);
         LiquidParts.Find(judged, findings);
         RestPressures.Find(judged, findings);
@@ -41,10 +58,7 @@ public static class DischargeFindings
         PressureRanges.Find(judged, findings);
         LineSurges.Find(judged, findings);
         ExpandingStates.Find(judged, findings);
-        Assumptions.Find(discharge.Assumptions, findings);
-
-        var ordered = findings.InOrder();
-        return new DischargeJudgement(ordered.IsEmpty ? Severity.Pass : ordered[0].Severity, ordered, limits);
+        Assumptions.Find(judged.Discharge.Assumptions, findings);
     }
 
     static bool IsOf(Layout layout, DischargeResult discharge)

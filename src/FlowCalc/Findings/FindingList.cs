@@ -4,7 +4,8 @@ using FlowCalc.Quantities;
 namespace FlowCalc.Findings;
 
 /// <summary>Gathers findings and puts them in order; many of a kind become one.</summary>
-sealed class FindingList
+/// <param name="tally">Only counts what is found, place by place, and writes no sentence; null to gather.</param>
+sealed class FindingList(FindingTally? tally = null)
 {
     /// <summary>Ids that one finding names at most.</summary>
     public const int MostIds = 20;
@@ -14,7 +15,14 @@ sealed class FindingList
 
     readonly List<(Finding Finding, int Item)> entries = [];
 
-    public void Add(Finding finding, int item) => entries.Add((finding, item));
+    /// <summary>Whether findings are only counted: then no trial is worth its solve.</summary>
+    public bool IsTally => tally is not null;
+
+    public void Add(Finding finding, int item)
+    {
+        if (tally is null) entries.Add((finding, item));
+        else tally.Add(finding.Code, finding.Severity, finding.Where is [var first, ..] ? first : "");
+    }
 
     /// <summary>Adds what a rule found: notes together, warnings and failures one by one up to ten.</summary>
     /// <param name="code">The code.</param>
@@ -30,6 +38,11 @@ sealed class FindingList
         Func<Hit, string?>? inCase = null)
     {
         if (hits is null) return;
+        if (tally is not null)
+        {
+            foreach (var hit in hits) tally.Add(code, hit.Severity, hit.Id);
+            return;
+        }
         for (var severity = Severity.Note; severity <= Severity.Fail; severity++)
         {
             var alike = hits.FindAll(hit => hit.Severity == severity);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FlowCalc.Findings.Cures;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
@@ -30,9 +31,24 @@ public static class FlowFindings
             throw new ArgumentException("The flow is not of this layout.", nameof(flow));
 
         var limits = DefaultLimits.For(layout.Limits, LimitUse.Flow);
-        var flowCase = new FlowCase(layout, flow, units, limits, cancellationToken);
-        var trials = new Trials(Trials.SizeOf(layout), cancellationToken);
         var findings = new FindingList();
+        Find(new FlowCase(layout, flow, units, limits, cancellationToken), new Trials(Trials.SizeOf(layout), cancellationToken), findings);
+
+        var ordered = findings.InOrder();
+        return new FlowJudgement(ordered.IsEmpty ? Severity.Pass : ordered[0].Severity, ordered, limits);
+    }
+
+    /// <summary>Counts what is found, without sentences and without trying any change.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="flow">Its flow, converged.</param>
+    /// <param name="limits">The limits; see <see cref="DefaultLimits.For"/>.</param>
+    /// <param name="tally">What counts.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    internal static void Tally(Layout layout, FlowResult flow, ImmutableArray<Limit> limits, FindingTally tally, CancellationToken cancellationToken) =>
+        Find(new FlowCase(layout, flow, UnitSystem.Si, limits, cancellationToken), new Trials(0, cancellationToken), new FindingList(tally));
+
+    static void Find(FlowCase flowCase, Trials trials, FindingList findings)
+    {
         Balance.Find(flowCase, trials, findings);
         NozzlePressures.Spread(flowCase, findings);
         VapourPressures.Find(flowCase, findings);
@@ -41,17 +57,14 @@ public static class FlowFindings
         RunVelocities.Transition(flowCase, findings);
         TeeSplits.Find(flowCase, findings);
         TeePorts.Find(flowCase, findings);
-        TeeBodies.Find(flowCase, findings);
+        if (!findings.IsTally) TeeBodies.Find(flowCase, findings);
         TightBends(flowCase, trials, findings);
         Bends.Overlap(flowCase, findings);
         WorkingPressures.Find(flowCase, findings);
         BottleFilling.Find(flowCase, findings);
         AgentStates.Find(flowCase, findings);
         CorrelationRanges.Find(flowCase, findings);
-        Assumptions.Find(flow.Assumptions, findings);
-
-        var ordered = findings.InOrder();
-        return new FlowJudgement(ordered.IsEmpty ? Severity.Pass : ordered[0].Severity, ordered, limits);
+        Assumptions.Find(flowCase.Flow.Assumptions, findings);
     }
 
     static void Ranges(FlowCase flowCase, Trials trials, FindingList findings)

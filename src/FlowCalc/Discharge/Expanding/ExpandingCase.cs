@@ -9,7 +9,14 @@ using UnitsNet;
 namespace FlowCalc.Discharge;
 
 /// <summary>Follows a case of a gas or a liquefied gas and writes its numbers with units, in the document's order.</summary>
-internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation)
+/// <param name="layout">The layout.</param>
+/// <param name="agent">Its agent.</param>
+/// <param name="bottle">Its bottle.</param>
+/// <param name="line">Its line.</param>
+/// <param name="requirement">What the discharge has to do; null for nothing.</param>
+/// <param name="cancellation">Asked throughout.</param>
+/// <param name="isBare">Whether only the numbers themselves are asked, as exact as those of a band: no band, curves or time scales.</param>
+internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation, bool isBare = false)
 {
     // The band is a matter of per cents.
     const double PartOfBand = 0.12;
@@ -38,9 +45,9 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
         var choice = new ExpandingChoice(layout.NozzleModel, layout.NitrogenLag?.Seconds ?? double.PositiveInfinity, 1);
         ExpandingProblem Problem(ExpandingChoice other) => ExpandingSetup.Of(layout, agent, line, place, attitude.Gravity, contents, other, asked.Masses);
         var problem = Problem(choice);
+        if (isBare) problem = problem with { LargestPart = PartOfBand };
         var course = ExpandingRun.Of(problem, cancellation);
         if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
-        var tees = Tees(problem, contents);
         var nozzles = Nozzles(problem, course);
         return answer with
         {
@@ -58,9 +65,9 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
             OutOfReach = problem.VolumeLeft > 0 ? Math.Min(problem.VolumeLeft / (contents.LiquidPart * bottle.Volume.CubicMeters), 1) : 0,
             Nozzles = nozzles,
             Zones = CaseValues.Zones(layout, nozzles, wanted),
-            Band = ExpandingBand.Of(agent, bottle.CushionHeat, course, choice, other => ExpandingRun.Of(Problem(other) with { IsBrief = true, LargestPart = PartOfBand }, cancellation), order, asked, tees),
-            QuasiSteady = ExpandingScales.Of(problem, line.Length, course),
-            Series = SeriesOfCase.Of(course, line.Compiled, order),
+            Band = isBare ? null : ExpandingBand.Of(agent, bottle.CushionHeat, course, choice, other => ExpandingRun.Of(Problem(other) with { IsBrief = true, LargestPart = PartOfBand }, cancellation), order, asked, Tees(problem, contents)),
+            QuasiSteady = isBare ? null : ExpandingScales.Of(problem, line.Length, course),
+            Series = isBare ? null : SeriesOfCase.Of(course, line.Compiled, order),
             Steps = course.Steps,
             MassDefect = course.MassDefect,
         };

@@ -4,7 +4,7 @@ using FlowCalc.Layouts;
 namespace FlowCalc.Findings.Cures;
 
 /// <summary>Solves changed layouts, and stops when enough work has been done.</summary>
-/// <param name="size">Size of the layout; see <see cref="SizeOf"/>.</param>
+/// <param name="size">Size of the layout; see <see cref="SizeOf"/>; 0 for no solve at all.</param>
 /// <param name="cancellation">Stops a solve.</param>
 sealed class Trials(int size, CancellationToken cancellation)
 {
@@ -12,7 +12,7 @@ sealed class Trials(int size, CancellationToken cancellation)
     const int MostSolves = 60;
     const int MostSize = 100_000;
 
-    readonly int most = Math.Clamp(MostSize / Math.Max(1, size), 1, MostSolves);
+    readonly int most = size == 0 ? 0 : Math.Clamp(MostSize / size, 1, MostSolves);
 
     /// <summary>What a solve of a layout costs: its points, and all that loses pressure between them.</summary>
     /// <param name="layout">The layout.</param>
