@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FlowCalc.Agents;
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Editing;
 
 namespace FlowCalc.Studies.Tolerance;
 
@@ -25,20 +26,20 @@ public static class SpreadThings
         var things = ImmutableArray.CreateBuilder<SpreadThing>();
         var tubes = RunsByTube(layout);
         foreach (var (path, runs) in tubes)
-            things.Add(new($"{path}/bore", SpreadKind.Bore, runs, layout.Runs[runs[0]].Tube.Bore.Meters) { Flaw = bore => PossibleValues.OfBore(layout, runs, bore) });
+            things.Add(new($"{path}/{SpreadWords.Of(SpreadKind.Bore)}", SpreadKind.Bore, runs, layout.Runs[runs[0]].Tube.Bore.Meters) { Flaw = bore => PossibleValues.OfBore(layout, runs, bore) });
         foreach (var (path, runs) in tubes)
         {
             var tube = layout.Runs[runs[0]].Tube;
-            things.Add(new($"{path}/roughness", SpreadKind.Roughness, runs, tube.Roughness.Meters) { Flaw = roughness => PossibleValues.OfRoughness(tube, roughness) });
+            things.Add(new($"{path}/{SpreadWords.Of(SpreadKind.Roughness)}", SpreadKind.Roughness, runs, tube.Roughness.Meters) { Flaw = roughness => PossibleValues.OfRoughness(tube, roughness) });
         }
         for (var index = 0; index < layout.Runs.Length; index++)
         {
             var run = layout.Runs[index];
-            things.Add(new($"runs/{run.Id}/length", SpreadKind.Length, [index], run.Length.Meters) { Flaw = length => PossibleValues.OfLength(run, length) });
+            things.Add(new(EditPath.Of("runs", run.Id, "length"), SpreadKind.Length, [index], run.Length.Meters) { Flaw = length => PossibleValues.OfLength(run, length) });
         }
         for (var index = 0; index < layout.Points.Length; index++)
             if (layout.Points[index] is Nozzle nozzle)
-                things.Add(new($"points/{nozzle.Id}/kFactor", SpreadKind.KFactor, [index], nozzle.KFactor) { Flaw = PossibleValues.OfKFactor });
+                things.Add(new(EditPath.Of("points", nozzle.Id, "kFactor"), SpreadKind.KFactor, [index], nozzle.KFactor) { Flaw = PossibleValues.OfKFactor });
         if (layout.Supply is BottleSupply { Bottle: var bottle })
         {
             if (layout.Agent.Kind != AgentKind.LiquefiedGas)
@@ -56,7 +57,7 @@ public static class SpreadThings
 
     /// <summary>The path under which the tube of a run is known.</summary>
     /// <param name="run">The run.</param>
-    internal static string TubePath(Run run) => run.Tube.Name is { } name ? $"tubes/{name}" : $"runs/{run.Id}";
+    internal static string TubePath(Run run) => run.Tube.Name is { } name ? EditPath.Of("tubes", name) : EditPath.Of("runs", run.Id);
 
     // In the order of first use.
     static List<(string Path, ImmutableArray<int> Runs)> RunsByTube(Layout layout) =>
