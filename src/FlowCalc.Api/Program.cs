@@ -5,13 +5,16 @@ using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Jobs;
 using FlowCalc.Api.Startup;
+using FlowCalc.Api.Tolerance;
 
 var builder = WebApplication.CreateBuilder(args);
 builder.AddLimits();
 builder.AddServer();
 builder.AddFaults();
 builder.AddContract();
+builder.AddJobs();
 builder.AddDemo();
 
 var app = builder.Build();
@@ -22,6 +25,8 @@ app.UseRateLimiter();
 app.MapFlow();
 app.MapDischarge();
 app.MapCompare();
+app.MapTolerance();
+app.MapJobs();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

@@ -60,7 +60,7 @@ internal static class ContractSetup
                 """
                 Flow, balance and findings of plumbed-in fire-suppression systems in small-bore tube, from one layout document.
 
-                Every answer is stateless. Quantities are `{ "value", "unit" }`; pressures are gauge; numbers are written in full. Faults are problem details (RFC 9457), `application/problem+json`.
+                Every answer is stateless; only jobs are kept, for a while, by the copy of the service that took them. Quantities are `{ "value", "unit" }`; pressures are gauge; numbers are written in full. Faults are problem details (RFC 9457), `application/problem+json`.
 
                 An answer replaces neither the maker's instructions, the rules of a sport or class, local codes, licensed practice nor a discharge test, and is no approval.
                 """,
@@ -71,6 +71,7 @@ internal static class ContractSetup
         {
             new() { Name = "Flow", Description = "Answers about a layout." },
             new() { Name = "Studies", Description = "Answers about what a layout could be." },
+            new() { Name = "Jobs", Description = "Studies that take long: their state, their progress, their end." },
             new() { Name = "Layouts", Description = "The layout document: its schema and examples." },
             new() { Name = "Catalogue", Description = "What a layout may name, with sources." },
             new() { Name = "Health", Description = "For whatever watches the service." },

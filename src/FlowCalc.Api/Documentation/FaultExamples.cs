@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Tolerance;
 using FlowCalc.Layouts;
 using FlowCalc.Quantities;
 using FlowCalc.Studies.Reading;
@@ -44,7 +45,9 @@ internal static class FaultExamples
                 ("not-json", "Not JSON", Problems.NotJson("'}' is an invalid start of a value. (line 3, byte 14)")),
                 ("empty", "An empty body", Problems.EmptyBody()),
                 ("not-utf-8", "Not UTF-8", Problems.NotUtf8(120))],
-            404 => [("none", "Nothing of that name", Problems.NoSuch("agent", "watre", "/v1/agents"))],
+            404 => [call?.Contains("Job", StringComparison.Ordinal) == true
+                ? ("none", "No such job", Problems.NoJob("00112233445566778899aabbccddeeff"))
+                : ("none", "Nothing of that name", Problems.NoSuch("agent", "watre", "/v1/agents"))],
             413 => [("too-large", "A body over the limit", Problems.TooLarge(limits))],
             415 => [
                 ("wrong-type", "A content type that is not JSON", Problems.WrongType("text/plain")),
@@ -71,6 +74,9 @@ internal static class FaultExamples
             "Compare" => [
                 ("comparison", "Variants that make no sense, every fault at once", Problems.Unread(CompareReader.Read(WrongComparison(), new LayoutReaderOptions(), limits.Variants, CancellationToken.None).Faults)),
                 ("time", "Over the time limit", Problems.TooSlow(limits.CompareTime))],
+            "Tolerance" => [
+                ("study", "Spreads that make no sense, every fault at once", Problems.Unread(ToleranceReader.Read(WrongStudy(), new LayoutReaderOptions(), ToleranceEndpoint.LimitsOf(limits), CancellationToken.None).Faults)),
+                ("time", "Over the time limit", Problems.TooSlow(limits.ToleranceTime))],
             _ => [],
         };
     }
@@ -84,10 +90,18 @@ internal static class FaultExamples
         return JsonSerializer.SerializeToUtf8Bytes(request);
     }
 
+    static byte[] WrongStudy()
+    {
+        var request = ContractExamples.Request("tolerance").AsObject();
+        request["samples"] = 10;
+        request["spreads"] = new JsonObject { ["runs/R111/length"] = new JsonObject { ["uniform"] = "10 mm" }, ["bore"] = new JsonObject { ["normal"] = -0.01 }, ["fill"] = new JsonObject { ["normal"] = 0.2 } };
+        return JsonSerializer.SerializeToUtf8Bytes(request);
+    }
+
     static string Description(int status) => status switch
     {
         400 => "The body is not JSON in UTF-8.",
-        404 => "There is nothing of that name.",
+        404 => "There is nothing of that name, or none any more.",
         413 => "The body is too large.",
         415 => "The body does not say that it is JSON.",
         422 => "The request was read, but makes no sense or has no answer; `errors` says where and why.",

@@ -52,6 +52,15 @@ internal static class Problems
     public static Problem Busy(ServiceLimits limits) =>
         Of(429, Invariant($"The service is busy: {limits.Workers} requests are worked on and {limits.Waiting} wait. Try again after the time in Retry-After, in seconds."));
 
+    public static Problem ShuttingDown() => Of(503, "The service is shutting down and takes no job any more.");
+
+    public static Problem TooManyJobs(ServiceLimits limits) =>
+        Of(429, Invariant($"{limits.JobsRunning} jobs run and {limits.JobsWaiting} wait, as many as this service takes. Try again after the time in Retry-After, in seconds."));
+
+    public static Problem TooManyListeners(int most) => Of(429, Invariant($"{most} callers listen to this job already; GET the job itself, or try again after the time in Retry-After, in seconds."));
+
+    public static Problem NoJob(string id) => Of(404, $"There is no job \"{Shortened(id)}\", or none any more: a job that has ended is kept for a while only.");
+
     public static Problem TooOften(ServiceLimits limits) =>
         Of(429, Invariant($"More than {limits.RequestsPerMinute} requests a minute came from this address. Try again after the time in Retry-After, in seconds."));
 

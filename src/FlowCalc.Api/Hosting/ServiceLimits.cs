@@ -27,6 +27,33 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/compare</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan CompareTime { get; init; } = TimeSpan.FromSeconds(20);
 
+    /// <summary>Longest time for the answer to <c>/v1/tolerance</c> to a caller that waits, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan ToleranceTime { get; init; } = TimeSpan.FromSeconds(30);
+
+    /// <summary>Most samples of a steady flow on <c>/v1/tolerance</c>, 100 to 1 000 000.</summary>
+    public int ToleranceFlowSamples { get; init; } = 100_000;
+
+    /// <summary>Most samples of a discharge on <c>/v1/tolerance</c>, 100 to 1 000 000.</summary>
+    public int ToleranceDischargeSamples { get; init; } = 20_000;
+
+    /// <summary>Most figures of all samples together on <c>/v1/tolerance</c>, 10 000 to 1 000 000 000; one takes eight bytes while a study runs.</summary>
+    public int ToleranceNumbers { get; init; } = 20_000_000;
+
+    /// <summary>Jobs that run at once, 1 to 1 000.</summary>
+    public int JobsRunning { get; init; } = 2;
+
+    /// <summary>Jobs that wait, 0 to 100 000; one more is answered 429.</summary>
+    public int JobsWaiting { get; init; } = 16;
+
+    /// <summary>Jobs that have ended and are kept, 1 to 100 000; beyond, the one that ended first is forgotten.</summary>
+    public int JobsKept { get; init; } = 64;
+
+    /// <summary>How long a job that has ended is kept, 1 s to 24 h.</summary>
+    public TimeSpan JobKept { get; init; } = TimeSpan.FromMinutes(15);
+
+    /// <summary>Longest time that a job may run, over 0 to 24 h.</summary>
+    public TimeSpan JobTime { get; init; } = TimeSpan.FromMinutes(10);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -52,6 +79,15 @@ public sealed class ServiceLimits
         && IsTime(DischargeTime)
         && Variants is >= 1 and <= 1_000
         && IsTime(CompareTime)
+        && IsTime(ToleranceTime)
+        && ToleranceFlowSamples is >= 100 and <= 1_000_000
+        && ToleranceDischargeSamples is >= 100 and <= 1_000_000
+        && ToleranceNumbers is >= 10_000 and <= 1_000_000_000
+        && JobsRunning is >= 1 and <= 1_000
+        && JobsWaiting is >= 0 and <= 100_000
+        && JobsKept is >= 1 and <= 100_000
+        && JobKept >= TimeSpan.FromSeconds(1) && JobKept <= TimeSpan.FromDays(1)
+        && JobTime > TimeSpan.Zero && JobTime <= TimeSpan.FromDays(1)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

@@ -1,0 +1,52 @@
+using FlowCalc.Api.Answers;
+using FlowCalc.Api.Documentation;
+using FlowCalc.Api.Faults;
+using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Jobs;
+using FlowCalc.Api.Requests;
+using FlowCalc.Layouts;
+using FlowCalc.Studies.Reading;
+using FlowCalc.Studies.Tolerance;
+
+namespace FlowCalc.Api.Tolerance;
+
+/// <summary><c>POST /v1/tolerance</c>: how the spread of a layout's inputs spreads its answer, at once or as a job.</summary>
+internal static class ToleranceEndpoint
+{
+    const string Path = "/v1/tolerance";
+
+    /// <summary>Puts the call on the service.</summary>
+    public static void MapTolerance(this IEndpointRouteBuilder app) =>
+        app.MapPost(Path, AnswerAsync)
+            .RequireRateLimiting(LimitSetup.Work)
+            .WithName("Tolerance").WithTags("Studies")
+            .WithSummary("Spread of an answer from the spread of its inputs, and which input matters most")
+            .DescribeTolerance();
+
+    /// <summary>What a study may ask of a service.</summary>
+    public static ToleranceLimits LimitsOf(ServiceLimits limits) => new(limits.ToleranceFlowSamples, limits.ToleranceDischargeSamples, limits.ToleranceNumbers);
+
+    static Task AnswerAsync(HttpContext context, ServiceLimits limits, CaseThreads threads, JobStore jobs)
+    {
+        return JobCall.IsPreferred(context.Request)
+            ? JobCall.HandInAsync<ToleranceQuestion>(context, limits, jobs, limits.ToleranceTime, Read, (question, write) =>
+                new JobWork<ToleranceAnswer>(Path, question.Samples, (progress, cancel) => Answer(question, write, progress, cancel), Write))
+            : DocumentCall.AnswerAsync<ToleranceQuestion, ToleranceAnswer>(context, limits, limits.ToleranceTime, Read,
+                (ToleranceQuestion question, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+                {
+                    fault = null;
+                    return Answer(question, write, null, cancel);
+                }, Write);
+
+        (ToleranceQuestion? Request, System.Collections.Immutable.ImmutableArray<LayoutFault> Faults) Read(ReadOnlyMemory<byte> utf8, CancellationToken cancel)
+        {
+            var reading = ToleranceReader.Read(utf8, new LayoutReaderOptions { MaximumPoints = limits.DischargePoints }, LimitsOf(limits), cancel);
+            return (reading.Request, reading.Faults);
+        }
+
+        ToleranceAnswer Answer(ToleranceQuestion question, UnitWriter write, IProgress<int>? progress, CancellationToken cancel) =>
+            ToleranceAnswers.Of(question, ToleranceStudy.Run(question, threads, progress, cancel), write);
+    }
+
+    static void Write(JsonText text, ToleranceAnswer answer) => text.Value(answer, AnswerJson.Default.ToleranceAnswer);
+}
