@@ -27,6 +27,9 @@ public sealed class HttpFileTests(Service service)
                 message.Content.Headers.ContentType = MediaTypeHeaderValue.Parse(type);
             }
 
+            if (request.Prefer is { } preference)
+                message.Headers.Add("Prefer", preference);
+
             using var response = await caller.SendAsync(message, TestContext.Current.CancellationToken);
 
             var text = await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
@@ -43,7 +46,8 @@ public sealed class HttpFileTests(Service service)
         var good = Directory.GetFiles(Folder, "*.http").SelectMany(HttpFileRequest.ReadAll).Where(request => request.Expected == 200)
             .Select(request => request.Target.Split('?')[0]).ToHashSet();
 
-        foreach (var path in contract.GetProperty("paths").EnumerateObject().Select(path => path.Name))
+        // No file knows the id of a job before it is handed in; the tests of jobs ask for them.
+        foreach (var path in contract.GetProperty("paths").EnumerateObject().Select(path => path.Name).Where(path => !path.StartsWith("/v1/jobs/", StringComparison.Ordinal)))
             Assert.True(good.Any(target => Fits(path, target)), $"No good request for {path}.");
     }
 

@@ -33,7 +33,7 @@ internal static class StudySummary
                 .ThenBy(found => found.Key.Code, StringComparer.Ordinal).ThenBy(found => found.Key.Where, StringComparer.Ordinal)
                 .Select(found => new FindingChance(found.Key.Code, found.Key.Severity, found.Key.Where, Chance.Of(found.Value, all)))],
             sensitivities,
-            [.. question.Layout.Assumptions, .. question.Assumptions]);
+            [.. question.Layout.Assumptions.Select(assumption => assumption with { Pointer = "/layout" + assumption.Pointer }), .. question.Assumptions]);
     }
 
     static ImmutableArray<CaseSpread> Cases(ToleranceQuestion question, StudyModel model, SampleRun samples, SampleSummary[] summaries)
