@@ -56,7 +56,7 @@ internal static class JobDescriptions
         {
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
             Describe(operation, FormattableString.Invariant(
-                $"State and progress of a job, and once it is done the answer of its call, or why there is none. A job runs for at most {limits.JobTime.TotalSeconds} s; {limits.JobsRunning} run at once and {limits.JobsWaiting} wait. One that has ended is kept for {limits.JobKept.TotalSeconds} s, and while no more than {limits.JobsKept} have ended after it. Jobs live in the copy of the service that took them and end with it."));
+                $"State and progress of a job, and once it is done the answer of its call, or why there is none. A job runs for at most {limits.JobTime.TotalSeconds} s; {limits.JobsRunning} run at once and {limits.JobsWaiting} wait. One that has ended is kept for {limits.JobKept.TotalSeconds} s, and while no more than {limits.JobsKept}, or {limits.JobBytes} bytes of answers, have come after it. Jobs live in the copy of the service that took them and end with it."));
             CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, Example("running", 320), "The job.");
             return Task.CompletedTask;
         });

@@ -37,7 +37,7 @@ public sealed class ServiceLimits
     public int ToleranceDischargeSamples { get; init; } = 20_000;
 
     /// <summary>Most figures of all samples together on <c>/v1/tolerance</c>, 10 000 to 1 000 000 000; one takes eight bytes while a study runs.</summary>
-    public int ToleranceNumbers { get; init; } = 20_000_000;
+    public int ToleranceNumbers { get; init; } = 10_000_000;
 
     /// <summary>Jobs that run at once, 1 to 1 000.</summary>
     public int JobsRunning { get; init; } = 2;
@@ -47,6 +47,9 @@ public sealed class ServiceLimits
 
     /// <summary>Jobs that have ended and are kept, 1 to 100 000; beyond, the one that ended first is forgotten.</summary>
     public int JobsKept { get; init; } = 64;
+
+    /// <summary>Bytes of answers that are kept in all, 1 KiB to 1 GiB; beyond, the one that ended first is forgotten, the last never.</summary>
+    public int JobBytes { get; init; } = 64 * 1024 * 1024;
 
     /// <summary>How long a job that has ended is kept, 1 s to 24 h.</summary>
     public TimeSpan JobKept { get; init; } = TimeSpan.FromMinutes(15);
@@ -86,6 +89,7 @@ public sealed class ServiceLimits
         && JobsRunning is >= 1 and <= 1_000
         && JobsWaiting is >= 0 and <= 100_000
         && JobsKept is >= 1 and <= 100_000
+        && JobBytes is >= 1024 and <= 1024 * 1024 * 1024
         && JobKept >= TimeSpan.FromSeconds(1) && JobKept <= TimeSpan.FromDays(1)
         && JobTime > TimeSpan.Zero && JobTime <= TimeSpan.FromDays(1)
         && Concurrent is >= 0 and <= 1_000

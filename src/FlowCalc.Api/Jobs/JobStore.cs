@@ -139,8 +139,10 @@ internal sealed class JobStore : IHostedService, IDisposable
     void Forget()
     {
         var now = clock.GetUtcNow();
-        while (over.Count > 0 && (over[0].Outcome.KeptUntil <= now || over.Count > limits.JobsKept))
+        var bytes = over.Sum(job => (long)(job.Outcome.Answer?.Length ?? 0));
+        while (over.Count > 0 && (over[0].Outcome.KeptUntil <= now || over.Count > limits.JobsKept || (bytes > limits.JobBytes && over.Count > 1)))
         {
+            bytes -= over[0].Outcome.Answer?.Length ?? 0;
             known.Remove(over[0].Id);
             over.RemoveAt(0);
         }

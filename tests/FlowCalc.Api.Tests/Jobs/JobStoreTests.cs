@@ -135,6 +135,22 @@ public sealed class JobStoreTests : IDisposable
         Assert.NotNull(store.Find(three.Id));
     }
 
+    [Fact]
+    public async Task Of_too_many_bytes_of_answers_the_first_is_forgotten_and_the_last_never()
+    {
+        using var narrow = new JobStore(new ServiceLimits { JobBytes = 1024 }, clock, NullLogger<JobStore>.Instance);
+        List<Job> jobs = [];
+        foreach (var length in (int[])[600, 600, 2_000])
+        {
+            using var work = new HeldWork(new string(' ', length));
+            jobs.Add(narrow.Submit(work, out _)!);
+            work.Release();
+            await Soon(jobs[^1].Ended);
+            Assert.All(jobs[..^1], job => Assert.Null(narrow.Find(job.Id)));
+            Assert.NotNull(narrow.Find(jobs[^1].Id));
+        }
+    }
+
     [Theory]
     [InlineData(true, 422, "pressure")]
     [InlineData(false, 500, "inside the service")]

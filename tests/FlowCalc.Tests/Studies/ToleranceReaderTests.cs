@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Json;
 using FlowCalc.Layouts;
 using FlowCalc.Studies;
 using FlowCalc.Studies.Reading;
@@ -169,6 +170,19 @@ public class ToleranceReaderTests
         var named = Study.Bottle.Replace("\"A\"", "\"a/b\"", StringComparison.Ordinal);
 
         Assert.Equal("runs/a~1b/length", Assert.Single(Good($$"""{ "layout": {{named}}, "spreads": { "runs/a~1b/length": { "uniform": 0.01 } } }""").Variables).Thing.Path);
+    }
+
+    [Fact]
+    public void Schema_has_the_fields_and_words_that_are_read()
+    {
+        using var schema = JsonDocument.Parse(StudySchema.Utf8);
+        var definitions = schema.RootElement.GetProperty("$defs");
+        var study = definitions.GetProperty("tolerance").GetProperty("properties");
+
+        Assert.Equal(ToleranceFields.Study.Names.Order(), study.EnumerateObject().Select(field => field.Name).Order());
+        Assert.Equal(ToleranceFields.Spread.Names.Order(), definitions.GetProperty("spread").GetProperty("properties").EnumerateObject().Select(field => field.Name).Order());
+        Assert.Equal(ToleranceFields.Answers.Words, study.GetProperty("answer").GetProperty("enum").EnumerateArray().Select(word => word.GetString()!));
+        Assert.Equal(ToleranceFields.Cases.Words, study.GetProperty("cases").GetProperty("enum").EnumerateArray().Select(word => word.GetString()!));
     }
 
     static ToleranceQuestion Good(string request)

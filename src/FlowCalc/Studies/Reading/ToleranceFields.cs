@@ -1,4 +1,5 @@
 using FlowCalc.Layouts.Reading;
+using FlowCalc.Studies.Tolerance;
 
 namespace FlowCalc.Studies.Reading;
 
@@ -29,5 +30,5 @@ static class ToleranceFields
     public static readonly FieldTable<SpreadField> Spread = new("a spread");
     public static readonly Vocabulary Answers = new("flow", "discharge");
     public static readonly Vocabulary Cases = new("first", "all");
-    public static readonly Vocabulary Kinds = new("bore", "roughness", "length", "kFactor", "chargePressure", "fill", "temperature");
+    public static readonly Vocabulary Kinds = new([.. Enum.GetValues<SpreadKind>().Select(SpreadWords.Of)]);
 }
