@@ -46,7 +46,7 @@ internal static class Problems
     public static Problem TooSlow(TimeSpan limit) =>
         Of(422, "The layout takes too long to answer.", new Dictionary<string, string[]>
         {
-            [""] = [Invariant($"The answer was not ready within {limit.TotalSeconds} s, the longest that this call may take. A layout with fewer points takes less, and a discharge with fewer cases.")],
+            [""] = [Invariant($"The answer was not ready within {limit.TotalSeconds} s, the longest that this call may take. A layout with fewer points takes less, a discharge with fewer cases, a study with fewer samples.")],
         });
 
     public static Problem Busy(ServiceLimits limits) =>

@@ -1,6 +1,7 @@
 using System.Net.ServerSentEvents;
 using System.Text;
 using System.Text.Json;
+using FlowCalc.Api.Tests.Documentation;
 using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;
@@ -23,6 +24,7 @@ public sealed class JobTests(Service service) : IDisposable
         var job = await HandIn(request, "?units=us", preference);
         var ended = await End(job);
 
+        Assert.Empty((await Contract.Published(service)).Breaks("JobAnswer", ended));
         Assert.Equal("done", ended.GetProperty("state").GetString());
         Assert.Equal((300, 300), (ended.GetProperty("done").GetInt32(), ended.GetProperty("of").GetInt32()));
         Assert.Equal("/v1/tolerance", ended.GetProperty("call").GetString());

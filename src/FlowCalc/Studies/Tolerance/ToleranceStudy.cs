@@ -16,14 +16,6 @@ public static class ToleranceStudy
         return (long)Model(question).Width * question.Samples;
     }
 
-    /// <summary>Cases that are followed of every sample.</summary>
-    /// <param name="question">The question.</param>
-    public static int Cases(ToleranceQuestion question)
-    {
-        ArgumentNullException.ThrowIfNull(question);
-        return Model(question).Cases.Length;
-    }
-
     /// <summary>Runs a study.</summary>
     /// <param name="question">The question.</param>
     /// <param name="scheduler">Where samples are worked out beside the caller's thread.</param>
