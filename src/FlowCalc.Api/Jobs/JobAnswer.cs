@@ -21,4 +21,4 @@ public sealed record JobAnswer(
     int Of,
     string? KeptUntil,
     Problem? Problem,
-    JsonElement? Answer);
+    JsonElement Answer);
