@@ -5,6 +5,7 @@ using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Size;
 using FlowCalc.Api.Startup;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -22,6 +23,7 @@ app.UseRateLimiter();
 app.MapFlow();
 app.MapDischarge();
 app.MapCompare();
+app.MapSize();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

@@ -5,6 +5,7 @@ using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Size;
 
 namespace FlowCalc.Api.Answers;
 
@@ -14,6 +15,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(FlowAnswer))]
 [JsonSerializable(typeof(DischargeAnswer))]
 [JsonSerializable(typeof(CompareAnswer))]
+[JsonSerializable(typeof(SizeAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -71,6 +71,9 @@ internal static class FaultExamples
             "Compare" => [
                 ("comparison", "Variants that make no sense, every fault at once", Problems.Unread(CompareReader.Read(WrongComparison(), new LayoutReaderOptions(), limits.Variants, CancellationToken.None).Faults)),
                 ("time", "Over the time limit", Problems.TooSlow(limits.CompareTime))],
+            "Size" => [
+                ("sizing", "A stock and a wish that make no sense, every fault at once", Problems.Unread(SizeReader.Read(WrongSizing(), new LayoutReaderOptions(), limits.SizeStock, limits.SizeWork, CancellationToken.None).Faults)),
+                ("time", "Over the time limit", Problems.TooSlow(limits.SizeTime))],
             _ => [],
         };
     }
@@ -81,6 +84,16 @@ internal static class FaultExamples
         request["variants"] = new JsonArray(
             new JsonObject { ["name"] = "wider", ["set"] = new JsonObject { ["runs/R111/tube"] = "feed", ["runs/R11/tube"] = "fead" } },
             new JsonObject { ["name"] = "wider" });
+        return JsonSerializer.SerializeToUtf8Bytes(request);
+    }
+
+    static byte[] WrongSizing()
+    {
+        var request = ContractExamples.Request("size").AsObject();
+        request["stock"] = new JsonObject { ["tubes"] = new JsonArray("fead") };
+        request["free"] = new JsonArray("R111", "driver");
+        request["wish"] = new JsonObject { ["deviation"] = -0.1 };
+        request["objective"] = "cheapest";
         return JsonSerializer.SerializeToUtf8Bytes(request);
     }
 

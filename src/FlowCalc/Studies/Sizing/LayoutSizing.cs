@@ -11,7 +11,16 @@ public static class LayoutSizing
     /// <returns>The best choice found, and what is proven of it.</returns>
     /// <exception cref="ArgumentException">The objective needs a price that a tube has not, or a time is asked of a supply that is no bottle.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static SizingResult Solve(SizingProblem problem, CancellationToken cancellationToken = default)
+    public static SizingResult Solve(SizingProblem problem, CancellationToken cancellationToken = default) => Solve(problem, TaskScheduler.Default, cancellationToken);
+
+    /// <summary>Searches, with the cases of discharges side by side as far as a scheduler has places.</summary>
+    /// <param name="problem">What may be chosen, and what is wished.</param>
+    /// <param name="scheduler">Where cases run beside the caller's thread; the answer is the same wherever they do.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>As without a scheduler.</returns>
+    /// <exception cref="ArgumentException">The objective needs a price that a tube has not, or a time is asked of a supply that is no bottle.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static SizingResult Solve(SizingProblem problem, TaskScheduler scheduler, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentOutOfRangeException.ThrowIfLessThan(problem.Work, 1);
@@ -25,8 +34,8 @@ public static class LayoutSizing
         });
         if (!isPriced) throw new ArgumentException("The objective counts every tube of the stock, and one has no cost or mass.", nameof(problem));
 
-        var search = SizingSearch.Of(problem, cancellationToken);
+        var search = SizingSearch.Of(problem, scheduler, cancellationToken);
         search.Run();
-        return SizingResults.Of(problem, search, cancellationToken);
+        return SizingResults.Of(problem, search, scheduler, cancellationToken);
     }
 }

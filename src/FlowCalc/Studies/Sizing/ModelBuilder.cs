@@ -97,7 +97,7 @@ internal sealed class ModelBuilder
         var members = problem.Groups[group].Nozzles;
         var now = members.Select(point => (Nozzle)problem.Layout.Points[point]).ToArray();
         var isOne = now.All(nozzle => SameSize.Of(nozzle, now[0]));
-        var variants = now.Select(nozzle => problem.Nozzles.Select(option => option.On(nozzle)).ToList()).ToArray();
+        var variants = now.Select(nozzle => problem.Nozzles.Select(option => On(option, nozzle)).ToList()).ToArray();
         var at = isOne ? variants[0].FindIndex(nozzle => nozzle is not null && SameSize.Of(nozzle, now[0])) : -1;
         if (isOne && at < 0)
         {
@@ -114,6 +114,13 @@ internal sealed class ModelBuilder
             nozzleSum[point] = [.. nozzles[point].Select(nozzle => isCounted && !SameSize.Of(nozzle, now[member]) ? 1.0 : 0)];
         }
         return (kept.Length, isOne ? Array.IndexOf(kept, at) : -1);
+    }
+
+    Nozzle? On(NozzleOption option, Nozzle nozzle)
+    {
+        var changed = option.On(nozzle);
+        if (changed is null) leftOut.Add(FormattableString.Invariant($"an orifice of {option.Diameter!.Value.Millimeters:0.######} mm in {nozzle.Id}: neither the stock nor the nozzle says its discharge coefficient"));
+        return changed;
     }
 
     double? Price(TubeOption option) => problem.Objective switch

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using FlowCalc.Flows;
-using FlowCalc.Layouts;
 
 namespace FlowCalc.Studies.Sizing;
 
@@ -39,35 +37,4 @@ public sealed record SizingResult
 
     /// <summary>Choices that there are in all.</summary>
     public required double Choices { get; init; }
-}
-
-/// <summary>A choice as a layout, with its flow.</summary>
-/// <param name="Layout">The layout with it.</param>
-/// <param name="Flow">Its steady flow; wanted shares there are the layout's own, those of the choice stand in <paramref name="Deviations"/>.</param>
-/// <param name="Deviations">Deviation of each nozzle of the flow from the share that the document as it was wants of it; null where it wants none.</param>
-/// <param name="Value">The objective's measure; null where it cannot be said.</param>
-/// <param name="Worst">Largest deviation without sign.</param>
-/// <param name="Times">Shortest and longest time of the required part over the cases, s, infinite for one that never gets there; null where no discharge was followed.</param>
-/// <param name="Runs">Runs whose tube changes, by index.</param>
-/// <param name="Nozzles">Nozzles that change, by index of the point.</param>
-public sealed record SizedChoice(
-    Layout Layout, FlowResult Flow, ImmutableArray<double?> Deviations, double? Value, double Worst, (double Least, double Most)? Times, ImmutableArray<int> Runs, ImmutableArray<int> Nozzles);
-
-/// <summary>What comes of a wish with one requirement left out.</summary>
-/// <param name="Requirement">Which.</param>
-/// <param name="Choice">The choice that meets the others and comes nearest to it; null where none was found.</param>
-/// <param name="Best">How far it comes: a part for the deviation, absolute Pa for the pressure, s for the time; NaN where none was found.</param>
-public sealed record SizingRelaxation(SizingRequirement Requirement, SizedChoice? Choice, double Best);
-
-/// <summary>The parts of a wish.</summary>
-public enum SizingRequirement
-{
-    /// <summary>The deviation.</summary>
-    Deviation,
-
-    /// <summary>The time.</summary>
-    Within,
-
-    /// <summary>The least pressure.</summary>
-    LeastPressure,
 }

@@ -9,8 +9,9 @@ internal static class SizingResults
     /// <summary>The result of a search that was run.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="search">The search.</param>
+    /// <param name="scheduler">Where cases of a discharge run beside the caller's thread.</param>
     /// <param name="cancellation">Asked throughout.</param>
-    public static SizingResult Of(SizingProblem problem, SizingSearch search, CancellationToken cancellation)
+    public static SizingResult Of(SizingProblem problem, SizingSearch search, TaskScheduler scheduler, CancellationToken cancellation)
     {
         var model = search.Model;
         return new()
@@ -20,7 +21,7 @@ internal static class SizingResults
             Before = Before(search, cancellation),
             Best = search.Finds.Best is { } best ? Of(search, best, isWhole: true, cancellation) : null,
             Second = search.Finds.Second is { } second ? Of(search, second, isWhole: false, cancellation) : null,
-            Relaxations = search.Finds.Best is null ? Relaxations.Of(problem, cancellation) : [],
+            Relaxations = search.Finds.Best is null ? Relaxations.Of(problem, scheduler, cancellation) : [],
             LeftOut = model.LeftOut,
             Solves = search.Flows.Solves,
             Discharges = search.Times.Discharges,

@@ -22,12 +22,12 @@ internal sealed class SizingSearch
     readonly CancellationToken cancellation;
     readonly int work;
 
-    SizingSearch(SizingProblem problem, CancellationToken cancellation)
+    SizingSearch(SizingProblem problem, TaskScheduler scheduler, CancellationToken cancellation)
     {
         (work, this.cancellation) = (problem.Work, cancellation);
         Model = ModelBuilder.Of(problem, Standing(problem.Layout));
         Flows = new(Model, cancellation);
-        Times = new(Model, Flows, cancellation);
+        Times = new(Model, Flows, scheduler, cancellation);
         Finds = new(Model, Flows, Times, work);
     }
 
@@ -52,13 +52,11 @@ internal sealed class SizingSearch
     /// <summary>Whether the best found is proven to be the best, or that there is none.</summary>
     public bool IsProven { get; private set; }
 
-    /// <summary>The nearest to the wish that was found where nothing meets it.</summary>
-    public Trial? Nearest { get; private set; }
-
     /// <summary>Makes a search.</summary>
     /// <param name="problem">The problem.</param>
+    /// <param name="scheduler">Where cases of a discharge run beside the caller's thread.</param>
     /// <param name="cancellation">Stops it.</param>
-    public static SizingSearch Of(SizingProblem problem, CancellationToken cancellation) => new(problem, cancellation);
+    public static SizingSearch Of(SizingProblem problem, TaskScheduler scheduler, CancellationToken cancellation) => new(problem, scheduler, cancellation);
 
     /// <summary>Searches.</summary>
     public void Run()
@@ -67,7 +65,7 @@ internal sealed class SizingSearch
         var pairs = Model.Count.Sum() <= MostForPairs;
         var enough = Flows.Work + Math.Min(work / PartForStarts, MostForStarts);
         Calibrate();
-        Nearest = local.Descend(Start, pairs, enough);
+        _ = local.Descend(Start, pairs, enough);
         foreach (var part in (double[])[0, 0.5, 1])
             _ = local.Descend([.. Model.Count.Select(count => (byte)Math.Round(part * (count - 1)))], pairs: false, enough);
 

@@ -8,8 +8,9 @@ namespace FlowCalc.Studies.Sizing;
 /// <summary>Follows the discharge of a choice in every case, the first case first: where that is out of the wished time already, the others need not be followed.</summary>
 /// <param name="model">The choices.</param>
 /// <param name="flows">Keeps the work.</param>
+/// <param name="scheduler">Where cases run beside the caller's thread.</param>
 /// <param name="cancellation">Stops a discharge.</param>
-internal sealed class WishTimes(SizingModel model, CandidateFlow flows, CancellationToken cancellation)
+internal sealed class WishTimes(SizingModel model, CandidateFlow flows, TaskScheduler scheduler, CancellationToken cancellation)
 {
     // What a case takes in solves of a liquid's steady flow, about.
     const int WorkOfLiquid = 150, WorkOfExpanding = 10_000;
@@ -54,7 +55,7 @@ internal sealed class WishTimes(SizingModel model, CandidateFlow flows, Cancella
     (double Least, double Most) Range(Layout layout, int cases)
     {
         flows.Work += cases * (layout.Agent is LiquidAgent ? WorkOfLiquid : WorkOfExpanding);
-        var result = LayoutDischarge.Solve(layout, TaskScheduler.Default, cancellation);
+        var result = LayoutDischarge.Solve(layout, scheduler, cancellation);
         return (Each(result.Cases).Min(), Each(result.Cases).Max());
     }
 
