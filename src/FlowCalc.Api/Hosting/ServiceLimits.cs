@@ -34,7 +34,7 @@ public sealed class ServiceLimits
     public int SizeStock { get; init; } = 24;
 
     /// <summary>Work after which the search of <c>/v1/size</c> ends with what it has, in solves of one steady flow of a liquid, 1 to 100 000 000.</summary>
-    public int SizeWork { get; init; } = 250_000;
+    public int SizeWork { get; init; } = 150_000;
 
     /// <summary>Longest time for the answer to <c>/v1/size</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan SizeTime { get; init; } = TimeSpan.FromSeconds(30);

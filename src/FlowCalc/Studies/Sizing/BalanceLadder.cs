@@ -12,6 +12,9 @@ internal sealed class BalanceLadder(SizingModel model, ChoiceTable table, Finds 
 {
     const double First = 0.004;
 
+    // Narrower slices take longer to work out than they save in choices to solve.
+    const double NarrowestSlice = 0.012;
+
     /// <summary>Searches.</summary>
     /// <returns>A deviation that no choice that meets the wish is below, and whether the best found is proven to be the least, or that there is none.</returns>
     public (double Bound, bool IsProven) Run()
@@ -24,7 +27,7 @@ internal sealed class BalanceLadder(SizingModel model, ChoiceTable table, Finds 
         for (var limit = First; ; limit *= 2)
         {
             var step = Math.Min(limit, Math.Min(most, finds.Best?.Worst ?? double.PositiveInfinity));
-            foreach (var total in SliceList.Of(table, 1 + Math.Clamp(step, First, 0.1)))
+            foreach (var total in SliceList.Of(table, 1 + Math.Clamp(step, NarrowestSlice, 0.1)))
             {
                 cancellation.ThrowIfCancellationRequested();
                 if (!finds.Times.MayBeWithin(total))

@@ -22,6 +22,9 @@ internal sealed class CandidateFlow(SizingModel model, CancellationToken cancell
     /// <summary>Work done, in solves of a liquid.</summary>
     public int Work { get; set; }
 
+    /// <summary>Work of one choice.</summary>
+    public int WorkOfOne => model.Layout.Agent is LiquidAgent ? 1 : WorkOfExpanding;
+
     /// <summary>The flow with a choice.</summary>
     /// <param name="choices">Choice of each group; copied where it is kept.</param>
     public Trial Of(byte[] choices)

@@ -77,7 +77,7 @@ internal sealed class Finds(SizingModel model, CandidateFlow flows, WishTimes ti
             LeaveUntimed(trial.Sum);
             return null;
         }
-        known = trial with { Times = times.Of(trial, isWhole: false) };
+        known = trial with { Times = times.Of(trial, model.Objective == SizingObjective.ShortestTime && Second is { } second ? second.Times!.Value.Most : double.PositiveInfinity) };
         timed.Add(trial, known);
         return times.IsWithin(known.Times.Value) ? known : null;
     }

@@ -25,20 +25,17 @@ public sealed record NozzleOption
     /// <summary>Discharge coefficient of the hole, over 0 to 1; null to keep the nozzle's own.</summary>
     public double? DischargeCoefficient { get; init; }
 
-    /// <summary>A nozzle with this option in its place; a nozzle keeps its number of holes.</summary>
+    /// <summary>A nozzle with this option in its place; a nozzle keeps its number of holes, and one that is of this size already stays as it is.</summary>
     /// <param name="nozzle">The nozzle as it is.</param>
     /// <returns>Null where holes state no discharge coefficient and the nozzle has none to keep.</returns>
     public Nozzle? On(Nozzle nozzle)
     {
         ArgumentNullException.ThrowIfNull(nozzle);
-        if (Diameter is not { } diameter) return nozzle with { KFactor = KFactor!.Value, Orifice = TypeOrifice, Type = Type, PressureRange = PressureRange ?? nozzle.PressureRange };
+        if (Type is not null) return nozzle with { KFactor = KFactor!.Value, Orifice = TypeOrifice, Type = Type, PressureRange = PressureRange ?? nozzle.PressureRange };
+        if (Diameter is not { } diameter) return nozzle.KFactor == KFactor!.Value ? nozzle : nozzle with { KFactor = KFactor.Value, Orifice = null, Type = null };
         if ((DischargeCoefficient ?? nozzle.Orifice?.DischargeCoefficient) is not { } coefficient) return null;
         var count = nozzle.Orifice?.Count ?? 1;
-        return nozzle with
-        {
-            KFactor = Losses.KFactor.FromEffectiveArea(Orifice.EffectiveArea(diameter.Meters, coefficient, count)),
-            Orifice = new(diameter, coefficient, count),
-            Type = null,
-        };
+        var factor = Losses.KFactor.FromEffectiveArea(Orifice.EffectiveArea(diameter.Meters, coefficient, count));
+        return nozzle.KFactor == factor ? nozzle : nozzle with { KFactor = factor, Orifice = new(diameter, coefficient, count), Type = null };
     }
 }

@@ -37,12 +37,14 @@ internal static class Relaxations
     static SizingRelaxation WithLess(SizingProblem problem, TaskScheduler scheduler, CancellationToken cancellation)
     {
         var (ambient, most) = (problem.Layout.AmbientPressure, problem.Wish.LeastPressure!.Value);
-        for (var tenths = 9; tenths >= 0; tenths--)
-        {
-            var wish = problem.Wish with { LeastPressure = tenths == 0 ? null : ambient + tenths / 10.0 * (most - ambient) };
-            var found = Without(problem, wish, SizingRequirement.LeastPressure, SizingObjective.FewestChanges, choice => choice.Flow.Nozzles.Min(nozzle => nozzle.Pressure.Pascals), scheduler, cancellation);
-            if (found.Choice is not null || tenths == 0) return found;
-        }
-        throw new InvalidOperationException("The last tenth always returns.");
+        // Where nothing is found without it there is no use in lowering it.
+        var found = At(0);
+        for (var tenths = 9; tenths > 0 && found.Choice is not null; tenths--)
+            if (At(tenths) is { Choice: not null } better) return better;
+        return found;
+
+        SizingRelaxation At(int tenths) => Without(
+            problem, problem.Wish with { LeastPressure = tenths == 0 ? null : ambient + tenths / 10.0 * (most - ambient) }, SizingRequirement.LeastPressure, SizingObjective.FewestChanges,
+            choice => choice.Flow.Nozzles.Min(nozzle => nozzle.Pressure.Pascals), scheduler, cancellation);
     }
 }

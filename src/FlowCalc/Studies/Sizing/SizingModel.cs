@@ -20,6 +20,9 @@ internal sealed class SizingModel
     /// <summary>Number of choices of each group, 1 or more.</summary>
     public required int[] Count { get; init; }
 
+    /// <summary>All combinations of choices.</summary>
+    public double Choices => Count.Aggregate(1.0, (product, count) => product * count);
+
     /// <summary>The choice that leaves a group as it is; −1 where its members differ now, or where the objective cannot count what is there.</summary>
     public required int[] Present { get; init; }
 

@@ -6,7 +6,7 @@ namespace FlowCalc.Studies.Sizing;
 /// <summary>What may be chosen, and what is wished of it.</summary>
 public sealed record SizingProblem
 {
-    internal const int UsualWork = 250_000;
+    internal const int UsualWork = 150_000;
 
     /// <summary>The layout as it is.</summary>
     public required Layout Layout { get; init; }

@@ -25,7 +25,7 @@ internal static class SizingResults
             LeftOut = model.LeftOut,
             Solves = search.Flows.Solves,
             Discharges = search.Times.Discharges,
-            Choices = model.Count.Aggregate(1.0, (product, count) => product * count),
+            Choices = model.Choices,
         };
     }
 
@@ -39,7 +39,7 @@ internal static class SizingResults
         var (model, layout) = (search.Model, search.Model.Apply(trial.Choices));
         var flow = SteadyFlow.Solve(layout, cancellation);
         var needsTime = model.Wish.HasTime || model.Objective == SizingObjective.ShortestTime;
-        var times = trial.Times ?? (needsTime && isWhole && trial.IsSolved ? search.Times.Of(trial, isWhole: true) : null);
+        var times = trial.Times ?? (needsTime && isWhole && trial.IsSolved ? search.Times.Of(trial) : null);
         var timed = trial with { Times = times };
         return new(
             layout, flow, Deviations(model, flow), search.Finds.Value(timed), trial.Worst, times,

@@ -77,6 +77,7 @@ internal sealed class SizingSearch
     public void RunExact()
     {
         if (ChoiceTable.Of(Model) is { } table) (Bound, IsProven) = Exact(table);
+        else (Bound, IsProven) = new EveryChoice(Model, Finds, work).Run();
         if (Finds.Untimed < double.PositiveInfinity && IsProven)
         {
             Bound = Math.Min(Bound, Finds.Untimed);
@@ -96,7 +97,7 @@ internal sealed class SizingSearch
     {
         if (!Model.Wish.HasTime && Model.Objective != SizingObjective.ShortestTime) return;
         var trial = Flows.Of(Start);
-        if (trial.IsSolved) _ = Times.Of(trial, isWhole: false);
+        if (trial.IsSolved) _ = Times.Of(trial);
     }
 
     static Pressure? Standing(Layout layout)
