@@ -73,6 +73,7 @@ internal static class FaultExamples
                 ("time", "Over the time limit", Problems.TooSlow(limits.CompareTime))],
             "Size" => [
                 ("sizing", "A stock and a wish that make no sense, every fault at once", Problems.Unread(SizeReader.Read(WrongSizing(), new LayoutReaderOptions(), limits.SizeStock, limits.SizeWork, CancellationToken.None).Faults)),
+                ("no-answer", "A layout in which nothing flows", Problems.NoAnswer("The pressure in the bottle is not above the surroundings': nothing flows.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.SizeTime))],
             _ => [],
         };

@@ -27,10 +27,10 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/compare</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan CompareTime { get; init; } = TimeSpan.FromSeconds(20);
 
-    /// <summary>Most points of a layout on <c>/v1/size</c>, 2 to 2 000.</summary>
+    /// <summary>Most points of a layout on <c>/v1/size</c>, 2 to 1 000.</summary>
     public int SizePoints { get; init; } = 200;
 
-    /// <summary>Most tubes, and most orifices, K-factors and nozzles together, of a stock on <c>/v1/size</c>, 1 to 200.</summary>
+    /// <summary>Most tubes, and most orifices, K-factors and nozzles together, of a stock on <c>/v1/size</c>, 1 to 60.</summary>
     public int SizeStock { get; init; } = 24;
 
     /// <summary>Work after which the search of <c>/v1/size</c> ends with what it has, in solves of one steady flow of a liquid, 1 to 100 000 000.</summary>
@@ -64,8 +64,8 @@ public sealed class ServiceLimits
         && IsTime(DischargeTime)
         && Variants is >= 1 and <= 1_000
         && IsTime(CompareTime)
-        && SizePoints is >= 2 and <= 2_000
-        && SizeStock is >= 1 and <= 200
+        && SizePoints is >= 2 and <= 1_000
+        && SizeStock is >= 1 and <= 60
         && SizeWork is >= 1 and <= 100_000_000
         && IsTime(SizeTime)
         && Concurrent is >= 0 and <= 1_000

@@ -30,8 +30,9 @@ internal static class SizeEndpoint
             },
             (SizeRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
             {
-                fault = null;
-                return SizeAnswers.Of(request, LayoutSizing.Solve(request.Problem, threads, cancel), write, cancel);
+                var result = LayoutSizing.Solve(request.Problem, threads, cancel);
+                fault = result.Failure is { } failure ? Problems.NoAnswer(failure) : null;
+                return fault is null ? SizeAnswers.Of(request, result, write, cancel) : null;
             },
             static (text, answer) => text.Value(answer, AnswerJson.Default.SizeAnswer));
 }

@@ -31,6 +31,7 @@ public sealed class KeptExampleTests(Service service) : IDisposable
 
     [Theory]
     [InlineData("compare")]
+    [InlineData("size")]
     public async Task Kept_answer_of_a_study_is_what_the_service_answers(string call)
     {
         var request = StudyRequests.Kept(call).ToJsonString();

@@ -14,6 +14,7 @@ internal sealed class BalanceLadder(SizingModel model, ChoiceTable table, Finds 
 
     // Narrower slices take longer to work out than they save in choices to solve.
     const double NarrowestSlice = 0.012;
+    const double FirstSlice = 1.1;
 
     /// <summary>Searches.</summary>
     /// <returns>A deviation that no choice that meets the wish is below, and whether the best found is proven to be the least, or that there is none.</returns>
@@ -27,23 +28,33 @@ internal sealed class BalanceLadder(SizingModel model, ChoiceTable table, Finds 
         for (var limit = First; ; limit *= 2)
         {
             var step = Math.Min(limit, Math.Min(most, finds.Best?.Worst ?? double.PositiveInfinity));
-            foreach (var total in SliceList.Of(table, 1 + Math.Clamp(step, NarrowestSlice, 0.1)))
-            {
-                cancellation.ThrowIfCancellationRequested();
-                if (!finds.Times.MayBeWithin(total))
-                {
-                    finds.LeaveUntimed(0);
-                    continue;
-                }
-                var deviation = Math.Min(step, finds.Best?.Worst ?? double.PositiveInfinity);
-                if (ShareBoxes.Of(table.Network, table.Wanted, deviation) is not { } shares) break;
-                var slice = FlowSlice.Of(table, total, shares, cancellation);
-                var bounds = new SubtreeBounds(table, slice);
-                if (double.IsFinite(bounds.Least) && !search.Run(slice, bounds)) return (floor, false);
-            }
+            foreach (var total in SliceList.Of(table, FirstSlice))
+                if (!Search(search, total, step)) return (floor, false);
             if (finds.Best is { } best && best.Worst <= step * (1 + 1e-9)) return (best.Worst, true);
             if (step >= most) return (finds.Best?.Worst ?? double.PositiveInfinity, true);
             floor = step;
         }
+    }
+
+    // A slice in which something may be is halved until it is narrow enough to be gone through.
+    bool Search(SliceSearch search, Span total, double step)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        if (!finds.Times.MayBeWithin(total))
+        {
+            finds.LeaveUntimed(0);
+            return true;
+        }
+        var deviation = Math.Min(step, finds.Best?.Worst ?? double.PositiveInfinity);
+        if (ShareBoxes.Of(table.Network, table.Wanted, deviation) is not { } shares) return true;
+        finds.Flows.Work += table.WorkOfSlice;
+        if (finds.IsSpent) return false;
+        var slice = FlowSlice.Of(table, total, shares, cancellation);
+        var bounds = new SubtreeBounds(table, slice);
+        if (!double.IsFinite(bounds.Least)) return true;
+        // The slice that goes down to nothing has no narrower ones that would be of use.
+        if (total.Low <= 0 || total.High / total.Low <= 1 + Math.Clamp(step, NarrowestSlice, FirstSlice - 1)) return search.Run(slice, bounds);
+        var middle = Math.Sqrt(total.Low * total.High);
+        return Search(search, new(middle, total.High), step) && Search(search, new(total.Low, middle), step);
     }
 }

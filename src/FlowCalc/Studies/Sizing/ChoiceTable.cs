@@ -9,6 +9,8 @@ namespace FlowCalc.Studies.Sizing;
 /// <summary>All choices of all runs and nozzles of a liquid's line in solve order, with what their losses hang on beside the flow.</summary>
 internal sealed class ChoiceTable
 {
+    const double PairsPerSolve = 100;
+
     readonly SizingModel model;
     readonly LayoutNetwork[] lines;
     readonly SupplyDrive drive;
@@ -73,6 +75,17 @@ internal sealed class ChoiceTable
 
     /// <summary>Gauge pressure that the wish asks at nozzles, Pa; −∞ for none.</summary>
     public double LeastPressure => model.Wish.LeastPressure is { } least ? path.Potential(least.Pascals) : double.NegativeInfinity;
+
+    /// <summary>What it takes to work out the bounds of one slice, in solves, about: every pair of a run's choice and that of the run before, for every bin of pressure.</summary>
+    public int WorkOfSlice
+    {
+        get
+        {
+            var pairs = 0.0;
+            for (var node = 1; node < Choices.Length; node++) pairs += Choices[node] * Choices[Network.Parent[node]];
+            return 1 + (int)(pairs / PairsPerSolve);
+        }
+    }
 
     /// <summary>The table of a model; null where no bounds are known: of an agent that expands, or where nothing drives the flow.</summary>
     public static ChoiceTable? Of(SizingModel model)

@@ -25,6 +25,11 @@ internal sealed class Finds(SizingModel model, CandidateFlow flows, WishTimes ti
     /// <summary>Whether the work is done.</summary>
     public bool IsSpent => flows.Work >= work;
 
+    /// <summary>How many pieces of work a part of all work has room for.</summary>
+    /// <param name="each">Work of one piece.</param>
+    /// <param name="part">One over the part.</param>
+    public int RoomFor(int each, int part) => work / part / each;
+
     /// <summary>The flows.</summary>
     public CandidateFlow Flows => flows;
 

@@ -5,6 +5,9 @@ namespace FlowCalc.Studies.Sizing;
 /// <summary>What came of a search for sizes.</summary>
 public sealed record SizingResult
 {
+    /// <summary>Why nothing flows whatever is chosen; null where something does.</summary>
+    public required string? Failure { get; init; }
+
     /// <summary>Whether a choice that meets the wish was found.</summary>
     public bool IsPossible => Best is not null;
 

@@ -16,12 +16,13 @@ internal static class SizingResults
         var model = search.Model;
         return new()
         {
+            Failure = search.Failure,
             IsProven = search.IsProven,
             Bound = search.Bound,
             Before = Before(search, cancellation),
             Best = search.Finds.Best is { } best ? Of(search, best, isWhole: true, cancellation) : null,
             Second = search.Finds.Second is { } second ? Of(search, second, isWhole: false, cancellation) : null,
-            Relaxations = search.Finds.Best is null ? Relaxations.Of(problem, scheduler, cancellation) : [],
+            Relaxations = search.Finds.Best is null && search.Failure is null ? Relaxations.Of(problem, scheduler, cancellation) : [],
             LeftOut = model.LeftOut,
             Solves = search.Flows.Solves,
             Discharges = search.Times.Discharges,

@@ -25,11 +25,16 @@ internal sealed class SizingSearch
     SizingSearch(SizingProblem problem, TaskScheduler scheduler, CancellationToken cancellation)
     {
         (work, this.cancellation) = (problem.Work, cancellation);
-        Model = ModelBuilder.Of(problem, Standing(problem.Layout));
+        var drive = problem.Layout.Agent is LiquidAgent liquid ? SupplyDrive.Of(problem.Layout, liquid) : ExpandingDrive.Of(problem.Layout).Drive;
+        Failure = drive.Failure;
+        Model = ModelBuilder.Of(problem, double.IsFinite(drive.Reservoir) ? Pressure.FromPascals(drive.Reservoir) : null);
         Flows = new(Model, cancellation);
         Times = new(Model, Flows, scheduler, cancellation);
         Finds = new(Model, Flows, Times, work);
     }
+
+    /// <summary>Why nothing flows whatever is chosen; null where something does.</summary>
+    public string? Failure { get; }
 
     /// <summary>The choices.</summary>
     public SizingModel Model { get; }
@@ -63,7 +68,9 @@ internal sealed class SizingSearch
     {
         var local = new LocalSearch(Model, Finds, Model.Layout.AmbientPressure.Pascals);
         var pairs = Model.Count.Sum() <= MostForPairs;
-        var enough = Flows.Work + Math.Min(work / PartForStarts, MostForStarts);
+        if (Failure is not null) return;
+        // Without bounds on the flow there is nothing but to try.
+        var enough = Flows.WorkOfOne > 1 ? work / 4 * 3 : Math.Min(work / PartForStarts, MostForStarts);
         Calibrate();
         _ = local.Descend(Start, pairs, enough);
         foreach (var part in (double[])[0, 0.5, 1])
@@ -98,13 +105,5 @@ internal sealed class SizingSearch
         if (!Model.Wish.HasTime && Model.Objective != SizingObjective.ShortestTime) return;
         var trial = Flows.Of(Start);
         if (trial.IsSolved) _ = Times.Of(trial);
-    }
-
-    static Pressure? Standing(Layout layout)
-    {
-        if (layout.Supply is HeldSupply held) return held.Pressure;
-        if (layout.Agent is not LiquidAgent liquid) return null;
-        var drive = SupplyDrive.Of(layout, liquid);
-        return double.IsFinite(drive.Reservoir) ? Pressure.FromPascals(drive.Reservoir) : null;
     }
 }

@@ -11,6 +11,11 @@ internal static class SliceList
     // A leg of a tee may gain a little over 2 % of the velocity head that comes in, and no more than the pressure there.
     const double GainOfTee = 1.03;
 
+    /// <summary>How much wider than wished the ranges have to be for so many of them.</summary>
+    /// <param name="ratio">High over low end that is wished.</param>
+    /// <param name="most">Most ranges, 1 or more.</param>
+    public static double Ratio(double ratio, int most) => Math.Max(ratio, Math.Pow(1 / Least, 1.0 / most));
+
     /// <summary>The ranges, from the greatest flow downwards.</summary>
     /// <param name="table">The choices.</param>
     /// <param name="ratio">High over low end of each, over 1.</param>

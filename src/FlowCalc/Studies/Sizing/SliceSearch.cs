@@ -19,6 +19,7 @@ internal sealed class SliceSearch(SizingModel model, ChoiceTable table, Func<dou
     readonly int[] chosen = new int[table.Network.Count];
     readonly Span[] pressures = new Span[table.Network.Count];
     readonly int[][] pending = Pending(table);
+    readonly (double Least, int Choice)[][] orders = [.. table.Choices.Select(own => new (double, int)[own])];
     readonly Stack<(int Node, Span Was)> trail = new();
     FlowSlice slice = null!;
     SubtreeBounds bounds = null!;
@@ -58,7 +59,7 @@ internal sealed class SliceSearch(SizingModel model, ChoiceTable table, Func<dou
         var rest = 0.0;
         foreach (var other in pending[node]) rest += bounds.Start(other, chosen[table.Network.Parent[other]], pressures[table.Network.Parent[other]]);
 
-        Span<(double Least, int Choice)> order = stackalloc (double, int)[own];
+        var order = orders[node];
         var options = 0;
         for (var choice = 0; choice < own; choice++)
         {

@@ -6,7 +6,7 @@ namespace FlowCalc.Studies.Sizing;
 /// </summary>
 internal sealed class SubtreeBounds
 {
-    const int Bins = 72;
+    const int Bins = 40;
 
     readonly ChoiceTable table;
     readonly FlowSlice slice;

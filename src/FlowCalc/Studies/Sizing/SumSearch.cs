@@ -13,6 +13,9 @@ internal sealed class SumSearch(SizingModel model, ChoiceTable table, Finds find
     const double Step = 0.04;
     const double Rounding = 1e-9;
 
+    // Part of the work for the first bounds; slices are the wider for it where each takes long.
+    const int PartForBounds = 5, LeastSlices = 12;
+
     double limit;
 
     /// <summary>Searches.</summary>
@@ -21,6 +24,7 @@ internal sealed class SumSearch(SizingModel model, ChoiceTable table, Finds find
     {
         if (ShareBoxes.Of(table.Network, table.Wanted, model.Wish.Deviation) is not { } shares) return (double.PositiveInfinity, true);
         var slices = Bounded(shares);
+        if (finds.IsSpent) return (0, false);
         if (slices.Count == 0) return (double.PositiveInfinity, true);
         var search = new SliceSearch(model, table, () => Math.Min(limit, finds.Limit), finds, cancellation);
         var floor = slices[0].Least;
@@ -40,6 +44,7 @@ internal sealed class SumSearch(SizingModel model, ChoiceTable table, Finds find
                     finds.LeaveUntimed(least);
                     continue;
                 }
+                finds.Flows.Work += table.WorkOfSlice;
                 var slice = FlowSlice.Of(table, total, shares, cancellation);
                 if (!search.Run(slice, new(table, slice))) return (floor, false);
                 next = Math.Min(next, search.LeftAside);
@@ -51,11 +56,13 @@ internal sealed class SumSearch(SizingModel model, ChoiceTable table, Finds find
 
     List<(Span Total, double Least)> Bounded(Span[] shares)
     {
-        var ratio = 1 + Math.Clamp((model.Wish.Deviation ?? 1) / 2, 0.01, 0.05);
+        var ratio = SliceList.Ratio(1 + Math.Clamp((model.Wish.Deviation ?? 1) / 2, 0.01, 0.05), Math.Max(LeastSlices, finds.RoomFor(table.WorkOfSlice, PartForBounds)));
         var bounded = new List<(Span, double)>();
         foreach (var total in SliceList.Of(table, ratio))
         {
             cancellation.ThrowIfCancellationRequested();
+            finds.Flows.Work += table.WorkOfSlice;
+            if (finds.IsSpent) break;
             var slice = FlowSlice.Of(table, total, shares, cancellation);
             var least = new SubtreeBounds(table, slice).Least;
             if (double.IsFinite(least)) bounded.Add((total, least));

@@ -32,6 +32,8 @@ internal sealed class TimeSearch(SizingModel model, ChoiceTable table, Finds fin
                 isWhole = false;
                 break;
             }
+            finds.Flows.Work += table.WorkOfSlice;
+            if (finds.IsSpent) return (Least(), false);
             var slice = FlowSlice.Of(table, total, shares, cancellation);
             var bounds = new SubtreeBounds(table, slice);
             if (double.IsFinite(bounds.Least) && !search.Run(slice, bounds)) return (Least(), false);

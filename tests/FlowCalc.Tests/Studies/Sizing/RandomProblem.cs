@@ -61,16 +61,18 @@ internal static class RandomProblem
         1 + random.NextDouble(), 0.05 + 0.1 * random.NextDouble());
 
     /// <summary>Every choice of every group, each solved by itself.</summary>
-    public static IEnumerable<(double Worst, double Least, double Sum, int Changes)> All(SizingProblem problem)
+    public static IEnumerable<(Layout Layout, double Worst, double Least, double Sum, int Changes)> All(SizingProblem problem)
     {
         var model = ModelBuilder.Of(problem, (problem.Layout.Supply as HeldSupply)?.Pressure);
         var wanted = WantedShares.Of(problem.Layout);
         var choices = new byte[model.Count.Length];
         while (true)
         {
-            var flow = SteadyFlow.Solve(model.Apply(choices));
+            var layout = model.Apply(choices);
+            var flow = SteadyFlow.Solve(layout);
             if (flow.Report.Converged)
                 yield return (
+                    layout,
                     flow.Nozzles.Max(nozzle => wanted[nozzle.Point] > 0 ? Math.Abs(nozzle.Share / wanted[nozzle.Point] - 1) : 0),
                     flow.Nozzles.Min(nozzle => nozzle.Pressure.Pascals), model.Sum(choices), model.Changes(choices));
             var at = 0;
