@@ -30,7 +30,7 @@ public sealed record SizeAnswer(
     bool Possible,
     [property: AllowedValues("exact", "gap")] string Proof,
     ObjectiveAnswer Objective,
-    JsonElement? Layout,
+    JsonElement Layout,
     ImmutableArray<SizeChangeAnswer> Changes,
     SupplyAnswer? Supply,
     ImmutableArray<SizedNozzleAnswer> Nozzles,

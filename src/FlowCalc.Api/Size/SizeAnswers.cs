@@ -29,7 +29,7 @@ internal static class SizeAnswers
             result.IsPossible,
             result.IsProven ? "exact" : "gap",
             Objective(problem.Objective, result, write),
-            document?.Document,
+            document?.Document ?? SizeChanges.Nothing,
             document is null ? [] : SizeChanges.Of(problem, result.Best!, document, write, cancel),
             flow?.Supply is { } supply ? new SupplyAnswer(write.Gauge(supply.Pressure, layout.AmbientPressure), write.Of(supply.MassFlow), write.Of(supply.VolumeFlow)) : null,
             flow is null ? [] : Nozzles(document!.Layout, flow, result, write),
@@ -71,7 +71,7 @@ internal static class SizeAnswers
 
     static RunnerUpAnswer RunnerUp(SizeRequest request, SizedChoice second, UnitWriter write, CancellationToken cancel) => new(
         Measure(request.Problem.Objective, second.Value, write), UnitWriter.Plain(second.Worst),
-        [.. SizedDocument.Of(request, second, cancel).Changes.Select(change => new SizeChangeAnswer(change.Path, change.From, change.To, null))]);
+        [.. SizedDocument.Of(request, second, cancel).Changes.Select(change => SizeChanges.Of(change, null))]);
 
     static Quantity? Time(double seconds, UnitWriter write) => double.IsFinite(seconds) ? write.Of(Duration.FromSeconds(seconds)) : null;
 }

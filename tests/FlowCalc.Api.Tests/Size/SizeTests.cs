@@ -47,7 +47,6 @@ public sealed class SizeTests(Service service) : IDisposable
     [Theory]
     [InlineData("""{ "stock": { "orifices": ["1.1 mm", "1.3 mm"], "tubes": ["drop", "feed"] }, "wish": { "deviation": 0.05 }, "objective": "best-balance" }""")]
     [InlineData("""{ "stock": { "kFactors": ["0.9 L/min/bar^0.5", "1.3 L/min/bar^0.5"], "tubes": [{ "name": "new/one", "tube": { "bore": "5 mm", "minimumBendRadius": "20 mm" } }] }, "objective": "best-balance" }""")]
-    [InlineData("""{ "stock": { "nozzles": ["cone-1.2", "cone-1.5"] }, "free": [["cell-left", "cell-right"], "points/turbo"], "objective": "best-balance" }""")]
     public async Task Document_of_the_answer_posted_again_gives_the_stated_flow(string rest)
     {
         var request = JsonNode.Parse(rest)!.AsObject();
@@ -65,6 +64,24 @@ public sealed class SizeTests(Service service) : IDisposable
         var worst = answer.GetProperty("nozzles").EnumerateArray().Max(nozzle => Math.Abs(nozzle.GetProperty("deviation").GetDouble()));
         Assert.Equal(worst, answer.GetProperty("objective").GetProperty("after").Value(), tolerance: 1e-9);
         Assert.Equal(11.5 / 100, answer.GetProperty("nozzles")[0].GetProperty("wantedShare").GetDouble(), tolerance: 1e-9);
+    }
+
+    [Fact]
+    public async Task Nozzles_of_the_document_are_chosen_by_name_and_a_group_of_them_alike()
+    {
+        var request = StudyRequests.OfSmall("""{ "stock": { "nozzles": ["small", "large"] }, "free": [["left", "right"]], "wish": { "deviation": 0.2 }, "objective": "best-balance" }""", small =>
+        {
+            small["nozzles"] = JsonNode.Parse("""{ "small": { "kFactor": "1 L/min/bar^0.5", "pressureRange": ["1 bar", "16 bar"] }, "large": { "orifice": { "diameter": "3 mm", "dischargeCoefficient": 0.8 } } }""");
+            foreach (var point in small["points"]!.AsArray().Skip(2))
+                point!["share"] = 0.5;
+        });
+
+        var answer = await caller.PostStudy("size", request).Json(200);
+
+        var set = answer.GetProperty("changes").EnumerateArray().Where(change => change.GetProperty("to").ValueKind == JsonValueKind.String).ToArray();
+        Assert.Equal(["points/left/nozzle", "points/right/nozzle"], set.Select(change => change.GetProperty("path").GetString()));
+        Assert.All(set, change => Assert.Equal("small", change.GetProperty("to").GetString()));
+        Assert.Equal(0.5, answer.GetProperty("nozzles")[0].GetProperty("wantedShare").GetDouble(), tolerance: 1e-12);
     }
 
     [Fact]

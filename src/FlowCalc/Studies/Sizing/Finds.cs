@@ -10,6 +10,9 @@ internal sealed class Finds(SizingModel model, CandidateFlow flows, WishTimes ti
     // What is within a wish but for rounding is within it.
     const double Slack = 1e-9;
 
+    // Of choices that are many, one with less than this part of the best one's flow is not followed in search of a shorter time.
+    const double NearFlow = 0.97;
+
     readonly Dictionary<Trial, Trial> timed = [];
     readonly bool needsTime = model.Wish.HasTime || model.Objective == SizingObjective.ShortestTime;
 
@@ -77,7 +80,8 @@ internal sealed class Finds(SizingModel model, CandidateFlow flows, WishTimes ti
         if (timed.TryGetValue(trial, out var known)) return times.IsWithin(known.Times!.Value) ? known : null;
         // A choice that could only be second is not worth a discharge.
         if (model.Objective != SizingObjective.ShortestTime && Best is not null && Compare(trial, Best) >= 0) return null;
-        if (!times.MayBeWithin(new(trial.Flow, trial.Flow)))
+        var isSlow = model.Objective == SizingObjective.ShortestTime && times.IsSparing && Best is not null && trial.Flow < NearFlow * Best.Flow;
+        if (isSlow || !times.MayBeWithin(new(trial.Flow, trial.Flow)))
         {
             LeaveUntimed(trial.Sum);
             return null;

@@ -1,6 +1,5 @@
 using FlowCalc.Agents;
 using FlowCalc.Flows;
-using FlowCalc.Layouts;
 using UnitsNet;
 
 namespace FlowCalc.Studies.Sizing;

@@ -27,7 +27,7 @@ internal sealed class TimeSearch(SizingModel model, ChoiceTable table, Finds fin
         {
             cancellation.ThrowIfCancellationRequested();
             // From here on the flow is so much less that no time would be shorter, as far as it can be told from the flow.
-            if (finds.Best is { } best && model.Choices > WishTimes.FewChoices && total.High * WishTimes.Trust < best.Flow)
+            if (finds.Best is { } best && finds.Times.IsSparing && total.High * WishTimes.Trust < best.Flow)
             {
                 isWhole = false;
                 break;

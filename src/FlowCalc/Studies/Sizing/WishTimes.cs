@@ -12,19 +12,21 @@ namespace FlowCalc.Studies.Sizing;
 internal sealed class WishTimes(SizingModel model, CandidateFlow flows, TaskScheduler scheduler, CancellationToken cancellation)
 {
     // What a case takes in solves of a liquid's steady flow, about.
-    const int WorkOfLiquid = 150, WorkOfExpanding = 10_000;
+    const int WorkOfLiquid = 400, WorkOfExpanding = 10_000;
 
     const double Slack = 1e-9;
 
     /// <summary>How far the time told from the flow may be out before a discharge is followed after all.</summary>
     public const double Trust = 1.25;
 
-    /// <summary>Most choices of which every discharge is followed, whatever their flow tells.</summary>
-    public const double FewChoices = 300;
+    // Most choices of which every discharge is followed, whatever their flow tells.
+    const double FewChoices = 300;
 
     readonly CaseList? list = model.Layout.Supply is BottleSupply ? CaseList.Of(model.Layout) : null;
-    readonly bool isSparing = model.Choices > FewChoices;
     int slowest;
+
+    /// <summary>Whether discharges are left aside of which the flow tells enough.</summary>
+    public bool IsSparing { get; } = model.Choices > FewChoices;
 
     /// <summary>Discharges followed, each in one case or in all.</summary>
     public int Discharges { get; private set; }
@@ -68,7 +70,7 @@ internal sealed class WishTimes(SizingModel model, CandidateFlow flows, TaskSche
     /// <summary>Whether a flow may lead to a time within the wish, as far as the first discharge tells.</summary>
     /// <param name="flow">Range of the first flow, kg/s.</param>
     public bool MayBeWithin(Span flow) =>
-        !isSparing || double.IsNaN(TimeTimesFlow)
+        !IsSparing || double.IsNaN(TimeTimesFlow)
         || (!(model.Wish.Earliest is { } earliest && flow.Low > 0 && TimeTimesFlow / flow.Low * Trust < earliest.Seconds)
             && !(model.Wish.Latest is { } latest && TimeTimesFlow / flow.High / Trust > latest.Seconds));
 
