@@ -6,6 +6,7 @@ using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Jobs;
+using FlowCalc.Api.Size;
 using FlowCalc.Api.Startup;
 using FlowCalc.Api.Tolerance;
 
@@ -27,6 +28,7 @@ app.MapDischarge();
 app.MapCompare();
 app.MapTolerance();
 app.MapJobs();
+app.MapSize();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

@@ -9,7 +9,11 @@ namespace FlowCalc.Benchmarks;
 /// <summary>Times of studies in the library, from the request's text to the result.</summary>
 internal static class StudyFigures
 {
-    public static void Print() => QuickFigures.Line("compare-4", QuickFigures.Time(Compare));
+    public static void Print()
+    {
+        QuickFigures.Line("compare-4", QuickFigures.Time(Compare));
+        SizeFigures.Print();
+    }
 
     // Four bores of the trunk's first run, with flow and discharge of each.
     static void Compare()

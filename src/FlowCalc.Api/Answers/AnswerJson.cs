@@ -6,6 +6,7 @@ using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Tolerance;
+using FlowCalc.Api.Size;
 
 namespace FlowCalc.Api.Answers;
 
@@ -16,6 +17,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(DischargeAnswer))]
 [JsonSerializable(typeof(CompareAnswer))]
 [JsonSerializable(typeof(ToleranceAnswer))]
+[JsonSerializable(typeof(SizeAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -19,7 +19,7 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
     const string Components = "#/components/schemas/", Definitions = "#/$defs/", Layout = nameof(LayoutDocument);
 
     // What calls take whose body is not a layout alone, by path, as the schema of studies names it.
-    static readonly Dictionary<string, string> Bodies = new() { ["/v1/compare"] = "comparison", ["/v1/tolerance"] = "tolerance" };
+    static readonly Dictionary<string, string> Bodies = new() { ["/v1/compare"] = "comparison", ["/v1/tolerance"] = "tolerance", ["/v1/size"] = "sizing" };
 
     static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 

@@ -77,6 +77,10 @@ internal static class FaultExamples
             "Tolerance" => [
                 ("study", "Spreads that make no sense, every fault at once", Problems.Unread(ToleranceReader.Read(WrongStudy(), new LayoutReaderOptions(), ToleranceEndpoint.LimitsOf(limits), CancellationToken.None).Faults)),
                 ("time", "Over the time limit", Problems.TooSlow(limits.ToleranceTime))],
+            "Size" => [
+                ("sizing", "A stock and a wish that make no sense, every fault at once", Problems.Unread(SizeReader.Read(WrongSizing(), new LayoutReaderOptions(), limits.SizeStock, limits.SizeWork, CancellationToken.None).Faults)),
+                ("no-answer", "A layout in which nothing flows", Problems.NoAnswer("The pressure in the bottle is not above the surroundings': nothing flows.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.SizeTime))],
             _ => [],
         };
     }
@@ -95,6 +99,16 @@ internal static class FaultExamples
         var request = ContractExamples.Request("tolerance").AsObject();
         request["samples"] = 10;
         request["spreads"] = new JsonObject { ["runs/R111/length"] = new JsonObject { ["uniform"] = "10 mm" }, ["bore"] = new JsonObject { ["normal"] = -0.01 }, ["fill"] = new JsonObject { ["normal"] = 0.2 } };
+        return JsonSerializer.SerializeToUtf8Bytes(request);
+    }
+
+    static byte[] WrongSizing()
+    {
+        var request = ContractExamples.Request("size").AsObject();
+        request["stock"] = new JsonObject { ["tubes"] = new JsonArray("fead") };
+        request["free"] = new JsonArray("R111", "driver");
+        request["wish"] = new JsonObject { ["deviation"] = -0.1 };
+        request["objective"] = "cheapest";
         return JsonSerializer.SerializeToUtf8Bytes(request);
     }
 

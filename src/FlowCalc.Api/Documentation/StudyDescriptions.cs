@@ -1,5 +1,6 @@
 using FlowCalc.Api.Compare;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Size;
 
 namespace FlowCalc.Api.Documentation;
 
@@ -20,6 +21,25 @@ internal static class StudyDescriptions
                 Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Variants} variants of at most {limits.DischargePoints} points each, and {limits.CompareTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
                 """), "A layout and its variants, UTF-8. Unknown fields and repeated names are faults.", ContractExamples.Request("compare"));
             CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, ContractExamples.Answer("compare"), "The comparison; the example shows the first two entries of every list.");
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes <c>POST /v1/size</c>.</summary>
+    public static void DescribeSize(this RouteHandlerBuilder call) => call
+        .Produces<SizeAnswer>(200, CallDescriptions.Json)
+        .ProducesFaults(400, 413, 415, 422, 429)
+        .AddOpenApiOperationTransformer((operation, context, _) =>
+        {
+            var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
+            CallDescriptions.DescribeBody(operation, FormattableString.Invariant(
+                $"""
+                Takes a layout document, a stock of tubes and of nozzle sizes, what is free to change, and a wish; chooses a tube for every free run and a size for every free nozzle so that the wish is met and the objective is best, and returns the document with the sizes in it, ready to post again. `proof` is `exact` where no better choice exists (for liquids, small choices are searched in full), else `gap`, and `objective.bound` says what no choice is below. A wish that no sizes meet is answered with `possible: false` and what is in its way.
+
+                `free` names runs and nozzles by id (`runs/…` or `points/…` where both have it); an array within it is a group that keeps one choice. Left out, everything is free that the stock has sizes for. What is there may always stay. An orifice without a discharge coefficient keeps the nozzle's own. `within` is the time of the requirement's part and counts in every case of the document.
+
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.SizePoints} points, {limits.SizeStock} tubes and {limits.SizeStock} nozzle sizes, work of {limits.SizeWork} solves, after which the search answers with what it has, and {limits.SizeTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                """), "A layout, a stock, what is free, a wish and an objective, UTF-8. Unknown fields and repeated names are faults.", ContractExamples.Request("size"));
+            CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, ContractExamples.Answer("size"), "The sizes; the example shows the first two entries of every list.");
             return Task.CompletedTask;
         });
 }

@@ -56,6 +56,17 @@ public sealed class ServiceLimits
 
     /// <summary>Longest time that a job may run, over 0 to 24 h.</summary>
     public TimeSpan JobTime { get; init; } = TimeSpan.FromMinutes(10);
+    /// <summary>Most points of a layout on <c>/v1/size</c>, 2 to 1 000.</summary>
+    public int SizePoints { get; init; } = 200;
+
+    /// <summary>Most tubes, and most orifices, K-factors and nozzles together, of a stock on <c>/v1/size</c>, 1 to 60.</summary>
+    public int SizeStock { get; init; } = 24;
+
+    /// <summary>Work after which the search of <c>/v1/size</c> ends with what it has, in solves of one steady flow of a liquid, 1 to 100 000 000.</summary>
+    public int SizeWork { get; init; } = 150_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/size</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan SizeTime { get; init; } = TimeSpan.FromSeconds(30);
 
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
@@ -92,6 +103,10 @@ public sealed class ServiceLimits
         && JobBytes is >= 1024 and <= 1024 * 1024 * 1024
         && JobKept >= TimeSpan.FromSeconds(1) && JobKept <= TimeSpan.FromDays(1)
         && JobTime > TimeSpan.Zero && JobTime <= TimeSpan.FromDays(1)
+        && SizePoints is >= 2 and <= 1_000
+        && SizeStock is >= 1 and <= 60
+        && SizeWork is >= 1 and <= 100_000_000
+        && IsTime(SizeTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

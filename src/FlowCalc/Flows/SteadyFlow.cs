@@ -1,5 +1,4 @@
 using FlowCalc.Agents;
-using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using FlowCalc.Networks;
 
@@ -23,18 +22,7 @@ public static class SteadyFlow
         var drive = SupplyDrive.Of(layout, agent);
         if (drive.Failure is { } failure) return FlowAnswer.Failed(new(false, 0, double.NaN, double.NaN, failure), layout);
 
-        var compiled = layout.Compile(drive.Outlet);
-        var state = new SteadyState(compiled.Network);
-        var throttled = 0.0;
-        var report = SteadySolver.Solve(state, path, drive.Reservoir, cancellationToken);
-        if (drive.SetPressure is { } set && report.Converged && path.Pressure(state.Potential[0]) > set)
-        {
-            // The open outlet would deliver more than the regulator lets through: it throttles, and holds its set pressure.
-            throttled = drive.Reservoir - set;
-            compiled = layout.Compile(OutletGeometry.Free(drive.Outlet.Bore));
-            state = new SteadyState(compiled.Network);
-            report = SteadySolver.Solve(state, path, set, cancellationToken);
-        }
+        var (compiled, state, report, throttled) = LiquidLine.Solve(layout, path, drive, cancellationToken);
         return report.Converged
             ? FlowAnswer.Of(layout, compiled, state, report, path, drive.Reservoir, throttled, cancellationToken)
             : FlowAnswer.Failed(report, layout);

@@ -28,6 +28,14 @@ internal readonly record struct SupplyDrive(double Reservoir, RunGeometry Outlet
         return new(pressure, outlet, bottle.Outlet?.Regulator?.SetPressure.Pascals, WhyNothingFlows(bottle, pressure, layout.AmbientPressure.Pascals));
     }
 
+    /// <summary>The same drive on a line whose first tube is another.</summary>
+    /// <param name="layout">The layout with that line; its supply and temperature are those of the drive.</param>
+    public SupplyDrive On(Layout layout)
+    {
+        var bore = FirstBore(layout);
+        return this with { Outlet = layout.Supply is BottleSupply { Bottle: var bottle } ? OutletGeometry.Of(bottle, bore) : OutletGeometry.Free(bore) };
+    }
+
     /// <summary>Why a bottle's pressure lets nothing out.</summary>
     /// <param name="bottle">The bottle.</param>
     /// <param name="pressure">Absolute pressure in it, Pa.</param>

@@ -60,18 +60,27 @@ internal static class LayoutCompiler
         return new(bore, Math.Max(straight, 0), run.Tube.Roughness.Meters / bore, run.Rise.Meters, constant);
     }
 
-    // A branch, and both outlets of a bullhead, hold the step in their own correlation.
-    static bool HasBoreStep(LayoutPoint from, Run run) =>
+    /// <summary>Whether a run that leaves a point has a step in bore there. A branch, and both outlets of a bullhead, hold the step in their own correlation.</summary>
+    /// <param name="from">The point.</param>
+    /// <param name="run">The run.</param>
+    public static bool HasBoreStep(LayoutPoint from, Run run) =>
         from is Reducer || (from is Tee { FedThrough: TeePort.Run } && run.Leaves == TeePort.Run);
 
-    static TeeLeg Leg(Tee tee, Run run, double boreRatio)
+    /// <summary>The leg of a tee by which a run leaves.</summary>
+    /// <param name="tee">The tee.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="boreRatio">Its bore over that of the run that feeds the tee.</param>
+    public static TeeLeg Leg(Tee tee, Run run, double boreRatio)
     {
         var body = tee.Body ?? TeeBody.Smooth;
         if (tee.FedThrough == TeePort.Branch) return BullheadTee.Outlet(boreRatio, body);
         return run.Leaves == TeePort.Run ? RunFedTeeShape.Run(body) : RunFedTeeShape.Branch(boreRatio, 0, body);
     }
 
-    static double BoreStep(double from, double to)
+    /// <summary>Loss of a step in bore, 1/m⁴.</summary>
+    /// <param name="from">Bore before it, m.</param>
+    /// <param name="to">Bore behind it, m.</param>
+    public static double BoreStep(double from, double to)
     {
         var (smaller, larger) = (Math.Min(from, to), Math.Max(from, to));
         if (!FittingLosses.IsTighter(smaller, larger)) return 0;

@@ -32,6 +32,7 @@ public sealed class KeptExampleTests(Service service) : IDisposable
     [Theory]
     [InlineData("compare")]
     [InlineData("tolerance")]
+    [InlineData("size")]
     public async Task Kept_answer_of_a_study_is_what_the_service_answers(string call)
     {
         var request = StudyRequests.Kept(call).ToJsonString();

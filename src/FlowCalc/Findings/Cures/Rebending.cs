@@ -15,23 +15,33 @@ static class Rebending
     /// <returns>The run, null where it cannot be laid at all, and why it may not be buildable; null for no doubt.</returns>
     public static (Run? Run, string? Doubt) InTube(FlowCase flowCase, Run run, Tube tube)
     {
-        var changed = run with { Tube = tube };
-        if (run.Bends.Length == 0) return (changed, null);
-        if (run.Route is { StatedRadius: null })
-        {
-            // Without a radius of its own the way has none to take from such a tube.
-            if (tube.MinimumBendRadius is not { } radius || Laid(flowCase.Layout, changed, radius) is not { } laid) return (null, null);
-            changed = laid;
-        }
+        if (Relaid(flowCase.Layout, run, tube) is not { } changed) return (null, null);
+        if (changed.Bends.Length == 0) return (changed, null);
         var least = changed.Bends.Min(bend => bend.Radius.Meters);
-        // The loss of a bend has no meaning below half a bore of radius.
-        if (least < 0.5 * tube.Bore.Meters) return (null, null);
         if (!Fits(changed)) return (changed, $"the bends of {Wording.Id(run.Id)} would no longer fit its route");
         if (Bends.Least(tube, flowCase.Limit(FindingCodes.BendTooTight)) is not var (allowed, isStated) || least >= allowed * (1 - 1e-9)) return (changed, null);
         var (bound, outside) = (Wording.Of(allowed, QuantityKind.Length, flowCase.Units), tube.OutsideDiameter?.Meters);
         return (changed, isStated
             ? $"a bend of {Wording.Id(run.Id)} would be tighter than the {bound} that the tube allows"
             : $"a bend of {Wording.Id(run.Id)} would be tighter than {bound}, {Wording.Number(allowed / outside!.Value)} outside diameters of the tube");
+    }
+
+    /// <summary>The run in another tube, whether or not the tube bends so; null where it cannot be laid at all.</summary>
+    /// <param name="layout">The layout as it is.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="tube">The tube to lay it in.</param>
+    public static Run? Relaid(Layout layout, Run run, Tube tube)
+    {
+        var changed = run with { Tube = tube };
+        if (run.Bends.Length == 0) return changed;
+        if (run.Route is { StatedRadius: null })
+        {
+            // Without a radius of its own the way has none to take from such a tube.
+            if (tube.MinimumBendRadius is not { } radius || Laid(layout, changed, radius) is not { } laid) return null;
+            changed = laid;
+        }
+        // The loss of a bend has no meaning below half a bore of radius.
+        return changed.Bends.Min(bend => bend.Radius.Meters) < 0.5 * tube.Bore.Meters ? null : changed;
     }
 
     /// <summary>The run with one radius in all its corners, or, where it is given by its length, for all bends that are tighter; null where it cannot be laid.</summary>

@@ -37,7 +37,8 @@ static class RequirementReader
             earliest > 0 ? Duration.FromSeconds(earliest) : null, Duration.FromSeconds(latest));
     }
 
-    static (double Earliest, double Latest)? Times(ReadingContext context, JsonValue element)
+    /// <summary>The shortest and the longest time, s; null where they are missing or wrong.</summary>
+    public static (double Earliest, double Latest)? Times(ReadingContext context, JsonValue element)
     {
         if (element.ValueKind is JsonValueKind.Undefined) return null;
         if (element.ValueKind is not JsonValueKind.Array || element.GetArrayLength() != 2)

@@ -1,0 +1,41 @@
+using FlowCalc.Layouts;
+
+namespace FlowCalc.Studies.Sizing;
+
+/// <summary>Chooses tubes of runs and sizes of nozzles from a stock, so that a wish is met and an objective is best.</summary>
+public static class LayoutSizing
+{
+    /// <summary>Searches.</summary>
+    /// <param name="problem">What may be chosen, and what is wished.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>The best choice found, and what is proven of it.</returns>
+    /// <exception cref="ArgumentException">The objective needs a price that a tube has not, or a time is asked of a supply that is no bottle.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static SizingResult Solve(SizingProblem problem, CancellationToken cancellationToken = default) => Solve(problem, TaskScheduler.Default, cancellationToken);
+
+    /// <summary>Searches, with the cases of discharges side by side as far as a scheduler has places.</summary>
+    /// <param name="problem">What may be chosen, and what is wished.</param>
+    /// <param name="scheduler">Where cases run beside the caller's thread; the answer is the same wherever they do.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>As without a scheduler.</returns>
+    /// <exception cref="ArgumentException">The objective needs a price that a tube has not, or a time is asked of a supply that is no bottle.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static SizingResult Solve(SizingProblem problem, TaskScheduler scheduler, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentOutOfRangeException.ThrowIfLessThan(problem.Work, 1);
+        if ((problem.Wish.HasTime || problem.Objective == SizingObjective.ShortestTime) && problem.Layout.Supply is not BottleSupply)
+            throw new ArgumentException("A time needs a bottle; a supply held at a pressure has no end.", nameof(problem));
+        var isPriced = problem.Tubes.All(tube => problem.Objective switch
+        {
+            SizingObjective.LeastCost => tube.CostPerMetre is not null,
+            SizingObjective.LeastMass => tube.MassPerMetre is not null,
+            _ => true,
+        });
+        if (!isPriced) throw new ArgumentException("The objective counts every tube of the stock, and one has no cost or mass.", nameof(problem));
+
+        var search = SizingSearch.Of(problem, scheduler, cancellationToken);
+        search.Run();
+        return SizingResults.Of(problem, search, scheduler, cancellationToken);
+    }
+}
