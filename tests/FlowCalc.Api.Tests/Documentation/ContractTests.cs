@@ -133,7 +133,7 @@ public sealed class ContractTests(Service service)
             var body = contract.Operations().Single(operation => operation.Path == path).Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
             Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));
         }
-        foreach (var (path, schema) in (ReadOnlySpan<(string, string)>)[("/v1/compare", "Study.comparison"), ("/v1/tolerance", "Study.tolerance", ("/v1/size", "Study.sizing")])
+        foreach (var (path, schema) in (ReadOnlySpan<(string, string)>)[("/v1/compare", "Study.comparison"), ("/v1/tolerance", "Study.tolerance"), ("/v1/size", "Study.sizing")])
         {
             var body = contract.Operations().Single(operation => operation.Path == path).Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
             Assert.Equal("#/components/schemas/" + schema, body.GetProperty("schema").GetProperty("$ref").GetString());
