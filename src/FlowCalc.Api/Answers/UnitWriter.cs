@@ -35,11 +35,7 @@ internal sealed class UnitWriter
     public Quantity Gauge(Pressure absolute, Pressure ambient) => pressure.Of(absolute.Pascals - ambient.Pascals);
 
     /// <summary>An absolute pressure, whose unit says so.</summary>
-    public Quantity Absolute(double pascals)
-    {
-        var written = Of(pascals, QuantityKind.Pressure);
-        return written with { Unit = $"{written.Unit}{(written.Unit.Length > 2 ? "a" : "(a)")}" };
-    }
+    public Quantity Absolute(double pascals) => Finite(QuantityWriter.WriteAbsolute(pascals, System), QuantityKind.Pressure);
 
     public Quantity Of(MassFlow flow) => massFlow.Of(flow.KilogramsPerSecond);
 
@@ -54,11 +50,7 @@ internal sealed class UnitWriter
     public Quantity Of(Mass matter) => mass.Of(matter.Kilograms);
 
     /// <summary>A single value of any kind; with the fewest digits that read back to it.</summary>
-    public Quantity Of(double si, QuantityKind kind)
-    {
-        var written = QuantityWriter.Write(si, kind, System);
-        return double.IsFinite(written.Value) ? new Quantity(written.Value, written.Unit) : throw new NotFiniteException(kind.ToString());
-    }
+    public Quantity Of(double si, QuantityKind kind) => Finite(QuantityWriter.Write(si, kind, System), kind);
 
     public Quantity Of(Length length) => Of(length.Meters, QuantityKind.Length);
 
@@ -66,6 +58,9 @@ internal sealed class UnitWriter
     public Quantity Of(Measure measure) => measure.Kind is { } kind ? Of(measure.Si, kind) : new Quantity(Plain(measure.Si), "1");
 
     public Quantity? Of(Measure? measure) => measure is { } known ? Of(known) : null;
+
+    static Quantity Finite(in WrittenQuantity written, QuantityKind kind) =>
+        double.IsFinite(written.Value) ? new Quantity(written.Value, written.Unit) : throw new NotFiniteException(kind.ToString());
 
     /// <summary>A plain number.</summary>
     public static double Plain(double number) => double.IsFinite(number) ? number : throw new NotFiniteException("number");

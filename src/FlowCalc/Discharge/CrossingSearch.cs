@@ -12,9 +12,6 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
     const double LargestExpansion = 0.2;
     const double StepAtRest = 1e-3;
 
-    /// <summary>Volume of the gas of one bottle when the inlet of the dip tube uncovers, m³.</summary>
-    public double UncoveringVolume { get; } = problem.BottleVolume - problem.VolumeLeft - problem.Volume[0] / problem.Count;
-
     /// <summary>The crossings that may come in a phase.</summary>
     /// <param name="tree">What is wetted.</param>
     /// <param name="time">Now, s.</param>
@@ -110,7 +107,7 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
     {
         CrossingKind.LiquidAtEnd => y[vector.Heads + crossing.Run] - 1,
         CrossingKind.GasAtEnd => y[vector.Tails + crossing.Run] - y[vector.Heads + crossing.Run],
-        CrossingKind.Uncovered => (y[StateVector.GasVolume] - UncoveringVolume) / problem.BottleVolume,
+        CrossingKind.Uncovered => (y[StateVector.GasVolume] - problem.UncoveringVolume) / problem.BottleVolume,
         CrossingKind.ValveOpen => time - problem.OpeningTime,
         CrossingKind.Equalised => 1 - problem.Cushion.At(y[StateVector.GasTemperature], y[StateVector.GasMass] / y[StateVector.GasVolume]).Pressure / (problem.EndRatio * problem.Ambient),
         _ => throw new ArgumentOutOfRangeException(nameof(crossing), crossing, "Not a crossing."),

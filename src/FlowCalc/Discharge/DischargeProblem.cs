@@ -36,6 +36,9 @@ internal sealed record DischargeProblem
     /// <summary>Liquid that stays in one bottle when gas reaches the inlet of the dip tube, m³.</summary>
     public double VolumeLeft { get; init; }
 
+    /// <summary>Volume of the gas in one bottle when gas reaches the inlet of the dip tube, m³: its dip tube is still full.</summary>
+    public double UncoveringVolume => BottleVolume - VolumeLeft - Volume[0] / Count;
+
     /// <summary>Where the liquid lies in the bottle; null where that is unknown.</summary>
     public LiquidLevel? Level { get; init; }
 

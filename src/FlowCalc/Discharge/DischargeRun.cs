@@ -86,7 +86,7 @@ internal sealed class DischargeRun
         y[StateVector.GasTemperature] = y[StateVector.WallTemperature] = problem.Cushion.Temperature;
         y[StateVector.GasMass] = problem.Cushion.Density * y[StateVector.GasVolume];
         AllowedError.Fill(scale, problem, vector, y);
-        var isBlind = y[StateVector.GasVolume] >= search.UncoveringVolume;
+        var isBlind = y[StateVector.GasVolume] >= problem.UncoveringVolume;
         events.Open(isBlind);
         if (isBlind) Uncover(isBlind);
     }

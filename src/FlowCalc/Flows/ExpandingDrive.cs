@@ -10,7 +10,7 @@ namespace FlowCalc.Flows;
 internal readonly record struct ExpandingDrive(SupplyDrive Drive, Func<IStream>? Stream)
 {
     // A table reaches down to this part of the surroundings' pressure.
-    const double Below = 0.5;
+    internal const double Below = 0.5;
 
     /// <summary>The drive of a layout at its temperature.</summary>
     /// <param name="layout">A checked layout of such an agent.</param>

@@ -16,7 +16,7 @@ internal static class ExpandingFlow
         var (drive, stream) = ExpandingDrive.Of(layout);
         if (drive.Failure is { } failure) return FlowAnswer.Failed(new(false, 0, double.NaN, double.NaN, failure), layout);
         var line = layout.Compile(drive.Outlet);
-        var (solved, report) = Follow(layout, line, drive, stream!, layout.NozzleModel, cancellationToken);
+        var (solved, report) = Follow(layout, line, drive, stream!, layout.NozzleModel, turned: null, cancellationToken);
         if (solved is null) return FlowAnswer.Failed(report, layout);
         var answer = ExpandingFlowAnswer.Of(layout, solved, report, drive.Reservoir, cancellationToken);
         return answer with { Band = Band(layout, line, drive, stream!, solved, answer, cancellationToken) };
@@ -32,15 +32,24 @@ internal static class ExpandingFlow
         foreach (var model in Enum.GetValues<NozzleModel>())
         {
             if (model == layout.NozzleModel) continue;
-            var (other, report) = Follow(layout, line, drive, stream, model, cancellationToken);
+            var (other, report) = Follow(layout, line, drive, stream, model, turned: null, cancellationToken);
             from.Add(other is null ? $"{FlowBand.Words(model)} (not solved)" : FlowBand.Words(model));
             if (other is not null) all.Add(ExpandingFlowAnswer.Of(layout, other, report, drive.Reservoir, cancellationToken));
         }
         return FlowBand.Of(all, from, TeeQuality.Of(layout, solved));
     }
 
-    static (SolvedExpanding? Solved, SolveReport Report) Follow(
-        Layout layout, LayoutNetwork line, in SupplyDrive drive, Func<IStream> stream, NozzleModel model, CancellationToken cancellationToken)
+    /// <summary>Solves a line.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="line">The layout compiled with the outlet that drives it.</param>
+    /// <param name="drive">What drives the flow.</param>
+    /// <param name="stream">Makes the stream that enters the line.</param>
+    /// <param name="model">How far the agent boils in the nozzles.</param>
+    /// <param name="turned">Puts a line compiled anew into an attitude; null for the layout as drawn.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>The solution, null where there is none, and how the solve ended.</returns>
+    public static (SolvedExpanding? Solved, SolveReport Report) Follow(
+        Layout layout, LayoutNetwork line, in SupplyDrive drive, Func<IStream> stream, NozzleModel model, Func<LayoutNetwork, LayoutNetwork>? turned, CancellationToken cancellationToken)
     {
         var ambient = layout.AmbientPressure.Pascals;
         if (ExpansionTable.TryBuild(stream(), ExpansionTable.Top(drive.Reservoir, ambient), ambient, model) is not { } table)
@@ -50,11 +59,11 @@ internal static class ExpandingFlow
         if (drive.SetPressure is { } set && report.Converged && Math.Exp(state.Log[0]) > set)
         {
             // The open outlet would deliver more than the regulator lets through: it throttles at constant enthalpy, and holds its set pressure.
-            line = layout.Compile(OutletGeometry.Free(drive.Outlet.Bore));
+            line = LiquidFlow.Compiled(layout, OutletGeometry.Free(drive.Outlet.Bore), turned);
             state = new CompressibleState(line.Network, line.Areas(layout, drive.Outlet));
             report = CompressibleSolver.Solve(state, new TablePath(table), set, CompressibleSolver.Tight, cancellationToken);
         }
-        return (report.Converged ? new(line, state, table) : null, report);
+        return (report.Converged ? new(line, state, table) { Stream = stream, Model = model, Reservoir = drive.Reservoir } : null, report);
     }
 }
 
@@ -62,4 +71,14 @@ internal static class ExpandingFlow
 /// <param name="Line">The line.</param>
 /// <param name="State">The solution.</param>
 /// <param name="Table">The agent's way.</param>
-internal sealed record SolvedExpanding(LayoutNetwork Line, CompressibleState State, ExpansionTable Table);
+internal sealed record SolvedExpanding(LayoutNetwork Line, CompressibleState State, ExpansionTable Table)
+{
+    /// <summary>Makes the stream that enters the line.</summary>
+    public required Func<IStream> Stream { get; init; }
+
+    /// <summary>How far the agent boils in the nozzles.</summary>
+    public required NozzleModel Model { get; init; }
+
+    /// <summary>Absolute pressure in the bottle or at the held supply, Pa.</summary>
+    public required double Reservoir { get; init; }
+}

@@ -51,7 +51,8 @@ internal static class ExpandingFlowAnswer
             VolumeFlow.FromCubicMetersPerSecond(total / table.At(state.Log[0]).Density));
         return new(
             report, supply, [.. nozzles.OfType<NozzleFlow>()], ImmutableCollectionsMarshal.AsImmutableArray(runs), ImmutableCollectionsMarshal.AsImmutableArray(pressures),
-            ZoneShare.Of(layout, shares, wanted), FlowAssumptions.Of(layout));
+            ZoneShare.Of(layout, shares, wanted), FlowAssumptions.Of(layout))
+        { Expanding = solved };
     }
 
     static double MeanDensity(ExpansionTable table, CompressibleState state, int run) => 0.5 * (table.At(state.StartLog[run]).Density + table.At(state.EndLog[run]).Density);

@@ -17,23 +17,12 @@ internal static class FlowAnswer
 
     /// <summary>The answer of a solve that converged.</summary>
     /// <param name="layout">The layout.</param>
-    /// <param name="compiled">The layout as it was solved.</param>
-    /// <param name="state">The solved state.</param>
+    /// <param name="solved">The solution.</param>
     /// <param name="report">How the solve ended.</param>
-    /// <param name="path">The liquid.</param>
-    /// <param name="reservoir">Absolute pressure in the bottle or at the held supply, Pa.</param>
-    /// <param name="throttled">Pressure that a regulator takes, Pa; then the network has no other outlet.</param>
     /// <param name="cancellationToken">Asked now and then.</param>
-    public static FlowResult Of(
-        Layout layout,
-        LayoutNetwork compiled,
-        SteadyState state,
-        SolveReport report,
-        LiquidPath path,
-        double reservoir,
-        double throttled,
-        CancellationToken cancellationToken)
+    public static FlowResult Of(Layout layout, SolvedLiquid solved, SolveReport report, CancellationToken cancellationToken)
     {
+        var (compiled, state, path, reservoir, throttled) = solved;
         var (network, flow) = (compiled.Network, state.Flow);
         var parts = LossLedger.Book(compiled, flow, path.ReferenceDensity, _ => path.Viscosity, cancellationToken);
         parts[0] = parts[0] with { Outlet = parts[0].Outlet + throttled };
@@ -78,7 +67,8 @@ internal static class FlowAnswer
             ImmutableCollectionsMarshal.AsImmutableArray(runs),
             ImmutableCollectionsMarshal.AsImmutableArray(pressures),
             ZoneShare.Of(layout, shares, wanted),
-            FlowAssumptions.Of(layout));
+            FlowAssumptions.Of(layout))
+        { Liquid = solved };
     }
 
     static ImmutableArray<NozzleFlow> InOrder(NozzleFlow?[] byPoint, int count)

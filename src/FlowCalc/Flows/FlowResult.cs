@@ -23,4 +23,10 @@ public sealed record FlowResult(
 {
     /// <summary>How far the uncertain choices of the model move it; null where none is open, as for a liquid.</summary>
     public FlowBand? Band { get; init; }
+
+    /// <summary>The solved line of a liquid; null for others, and without convergence.</summary>
+    internal SolvedLiquid? Liquid { get; init; }
+
+    /// <summary>The solved line of a gas or an agent that boils; null for others, and without convergence.</summary>
+    internal SolvedExpanding? Expanding { get; init; }
 }

@@ -42,7 +42,13 @@ internal static class LossLedger
         return parts;
     }
 
-    static double Friction(FrictionSegments segments, int i, double flow, double density, double viscosity)
+    /// <summary>Friction of a length of tube or of a tight fitting, Pa.</summary>
+    /// <param name="segments">The lengths.</param>
+    /// <param name="i">Which of them.</param>
+    /// <param name="flow">Mass flow, kg/s.</param>
+    /// <param name="density">Density, kg/m³.</param>
+    /// <param name="viscosity">Dynamic viscosity, Pa·s.</param>
+    public static double Friction(FrictionSegments segments, int i, double flow, double density, double viscosity)
     {
         if (segments.Weight[i] == 0) return 0;
         var reynolds = flow * segments.ReynoldsPerFlow[i] / viscosity;
@@ -50,15 +56,34 @@ internal static class LossLedger
         return segments.Weight[i] * (viscosity * viscosity / density) * group;
     }
 
-    static double Bend(BendSet bends, int i, double flow, double density, double viscosity)
+    /// <summary>Equal bends, Pa.</summary>
+    /// <param name="bends">The bends.</param>
+    /// <param name="i">Which of them.</param>
+    /// <param name="flow">Mass flow, kg/s.</param>
+    /// <param name="density">Density, kg/m³.</param>
+    /// <param name="viscosity">Dynamic viscosity, Pa·s.</param>
+    public static double Bend(BendSet bends, int i, double flow, double density, double viscosity)
     {
         var reynolds = flow * bends.ReynoldsPerFlow[i] / viscosity;
-        var dean = bends.DeanPerReynolds[i];
-        var shape = new BendShape(bends.PerFriction[i], bends.Constant[i], bends.ArcOverBore[i], 0.5 / (dean * dean));
-        var (group, _) = SmoothBend.LossGroup(reynolds, 3.7 * bends.Roughness[i], shape);
+        var (group, _) = SmoothBend.LossGroup(reynolds, 3.7 * bends.Roughness[i], Shape(bends, i));
         return bends.Weight[i] * (viscosity * viscosity / density) * group;
     }
 
-    static double Leg(TeeLegs tees, int i, double own, double inlet, double density) =>
+    /// <summary>Shape of one of equal bends.</summary>
+    /// <param name="bends">The bends.</param>
+    /// <param name="i">Which of them.</param>
+    public static BendShape Shape(BendSet bends, int i)
+    {
+        var dean = bends.DeanPerReynolds[i];
+        return new BendShape(bends.PerFriction[i], bends.Constant[i], bends.ArcOverBore[i], 0.5 / (dean * dean));
+    }
+
+    /// <summary>The leg of a tee, Pa.</summary>
+    /// <param name="tees">The legs.</param>
+    /// <param name="i">Which of them.</param>
+    /// <param name="own">Mass flow of the leg, kg/s.</param>
+    /// <param name="inlet">Mass flow into the tee, kg/s.</param>
+    /// <param name="density">Density, kg/m³.</param>
+    public static double Leg(TeeLegs tees, int i, double own, double inlet, double density) =>
         new TeeLeg(tees.Own[i], tees.Mixed[i], tees.Inlet[i], tees.Eighth[i]).Loss(own, inlet).Loss / density;
 }

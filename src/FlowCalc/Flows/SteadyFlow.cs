@@ -22,9 +22,7 @@ public static class SteadyFlow
         var drive = SupplyDrive.Of(layout, agent);
         if (drive.Failure is { } failure) return FlowAnswer.Failed(new(false, 0, double.NaN, double.NaN, failure), layout);
 
-        var (compiled, state, report, throttled) = LiquidLine.Solve(layout, path, drive, cancellationToken);
-        return report.Converged
-            ? FlowAnswer.Of(layout, compiled, state, report, path, drive.Reservoir, throttled, cancellationToken)
-            : FlowAnswer.Failed(report, layout);
+        var (solved, report) = LiquidFlow.Solve(layout, drive, path, turned: null, cancellationToken);
+        return solved is null ? FlowAnswer.Failed(report, layout) : FlowAnswer.Of(layout, solved, report, cancellationToken);
     }
 }

@@ -6,7 +6,6 @@ namespace FlowCalc.Layouts;
 /// <summary>What the fittings of a run lose. A flow coefficient stands for the whole fitting; a loss coefficient for its turn, beside the loss of a tighter bore.</summary>
 internal static class FittingLosses
 {
-    // A tight bore whose length is not given counts as just long enough for the flow to fill it.
     const double LengthWhereNoneIsGiven = 2;
 
     /// <summary>Sum of K / (2 A²) of a run's fittings and of its extra coefficient, 1/m⁴.</summary>
@@ -36,14 +35,23 @@ internal static class FittingLosses
     static double Constant(Fitting fitting, double bore, double perCoefficient)
     {
         if (fitting.Kv is { } kv) return Resistance.OfFlowCoefficient(kv);
-        var own = fitting.Bore is { } given && IsTighter(given.Meters, bore) ? given.Meters : bore;
+        var own = OwnBore(fitting, bore);
         var turn = fitting.LossCoefficient is { } coefficient ? coefficient * perCoefficient
             : fitting.Kind == Fitting.Elbow ? Mitre.Coefficient(fitting.Angle?.Radians ?? Math.PI / 2) * Resistance.PerCoefficient(own)
             : 0;
         if (own == bore) return turn;
-        var lengthOverBore = fitting.Length is { } length ? length.Meters / own : LengthWhereNoneIsGiven;
-        return turn + ReducedBore.Loss(own / bore, lengthOverBore).Constant * perCoefficient;
+        return turn + ReducedBore.Loss(own / bore, LengthOverBore(fitting, own)).Constant * perCoefficient;
     }
+
+    /// <summary>Bore of a fitting, m: its own where that is tighter than the tube's, else the tube's.</summary>
+    /// <param name="fitting">The fitting.</param>
+    /// <param name="bore">Bore of its tube, m.</param>
+    public static double OwnBore(Fitting fitting, double bore) => fitting.Bore is { } given && IsTighter(given.Meters, bore) ? given.Meters : bore;
+
+    /// <summary>Length of a fitting over its bore; of one whose length is not given, just long enough for the flow to fill it.</summary>
+    /// <param name="fitting">The fitting.</param>
+    /// <param name="own">Its bore, m.</param>
+    public static double LengthOverBore(Fitting fitting, double own) => fitting.Length is { } length ? length.Meters / own : LengthWhereNoneIsGiven;
 
     /// <summary>Whether a bore is tighter than another; one worked out from a diameter and a wall may differ from one that was given by a last digit.</summary>
     /// <param name="own">The bore, m.</param>

@@ -54,22 +54,29 @@ internal static class LayoutCompiler
 
     static RunGeometry Geometry(Run run, double bore, double constant)
     {
+        return new(bore, Straight(run), run.Tube.Roughness.Meters / bore, run.Rise.Meters, constant);
+    }
+
+    /// <summary>Length of a run with the friction of straight tube, m: without the arcs of its bends.</summary>
+    /// <param name="run">The run.</param>
+    public static double Straight(Run run)
+    {
         var straight = run.Length.Meters;
         foreach (var bend in run.Bends) straight -= bend.Arcs.Meters;
         // The reader refuses arcs longer than the run; what can be left below 0 is rounding.
-        return new(bore, Math.Max(straight, 0), run.Tube.Roughness.Meters / bore, run.Rise.Meters, constant);
+        return Math.Max(straight, 0);
     }
 
-    /// <summary>Whether a run that leaves a point has a step in bore there. A branch, and both outlets of a bullhead, hold the step in their own correlation.</summary>
+    /// <summary>Whether a run loses by a step in bore where it leaves a point. A branch, and both outlets of a bullhead, hold the step in their own correlation.</summary>
     /// <param name="from">The point.</param>
     /// <param name="run">The run.</param>
     public static bool HasBoreStep(LayoutPoint from, Run run) =>
         from is Reducer || (from is Tee { FedThrough: TeePort.Run } && run.Leaves == TeePort.Run);
 
-    /// <summary>The leg of a tee by which a run leaves.</summary>
+    /// <summary>The law of a leg of a tee.</summary>
     /// <param name="tee">The tee.</param>
-    /// <param name="run">The run.</param>
-    /// <param name="boreRatio">Its bore over that of the run that feeds the tee.</param>
+    /// <param name="run">The run that leaves by it.</param>
+    /// <param name="boreRatio">Bore of that run over that of the tube that feeds the tee, dimensionless.</param>
     public static TeeLeg Leg(Tee tee, Run run, double boreRatio)
     {
         var body = tee.Body ?? TeeBody.Smooth;
@@ -77,10 +84,7 @@ internal static class LayoutCompiler
         return run.Leaves == TeePort.Run ? RunFedTeeShape.Run(body) : RunFedTeeShape.Branch(boreRatio, 0, body);
     }
 
-    /// <summary>Loss of a step in bore, 1/m⁴.</summary>
-    /// <param name="from">Bore before it, m.</param>
-    /// <param name="to">Bore behind it, m.</param>
-    public static double BoreStep(double from, double to)
+    static double BoreStep(double from, double to)
     {
         var (smaller, larger) = (Math.Min(from, to), Math.Max(from, to));
         if (!FittingLosses.IsTighter(smaller, larger)) return 0;

@@ -22,15 +22,17 @@ public static class BullheadTee
     public static TeeLeg Outlet(double boreRatio, TeeBody body)
     {
         Require.FiniteAndPositive(boreRatio);
-        var k = body switch
-        {
-            TeeBody.Smooth => 0.3,
-            TeeBody.Threaded => 1.5,
-            _ => throw new ArgumentOutOfRangeException(nameof(body), body, "Smooth or threaded."),
-        };
         var areaRatio = boreRatio * boreRatio;
-        return new TeeLeg(k / (areaRatio * areaRatio), 0, 1, 0);
+        return new TeeLeg(Factor(body) / (areaRatio * areaRatio), 0, 1, 0);
     }
+
+    /// <summary>The factor k of a body.</summary>
+    internal static double Factor(TeeBody body) => body switch
+    {
+        TeeBody.Smooth => 0.3,
+        TeeBody.Threaded => 1.5,
+        _ => throw new ArgumentOutOfRangeException(nameof(body), body, "Smooth or threaded."),
+    };
 
     /// <summary>Loss coefficient from the inlet to one outlet.</summary>
     /// <param name="share">Flow to this outlet over inlet flow, 0 to 1, dimensionless.</param>

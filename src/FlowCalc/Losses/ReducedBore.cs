@@ -30,22 +30,32 @@ public static class ReducedBore
         Require.FiniteAndNotNegative(lengthOverBore);
         var square = boreRatio * boreRatio;
         var toTube = 1 / (square * square);
-        var own = lengthOverBore >= LongFrom
+        var own = IsLong(lengthOverBore)
             ? BoreChange.SharpContraction(boreRatio) + BoreChange.Expansion(boreRatio)
             : ThickOrifice(1 - square, lengthOverBore);
         return new ReducedBoreLoss(own * toTube, lengthOverBore * toTube);
     }
 
-    private static double ThickOrifice(double areaLeft, double lengthOverBore) =>
+    /// <summary>Whether a tight bore is long enough for contraction, friction and expansion in turn.</summary>
+    internal static bool IsLong(double lengthOverBore) => lengthOverBore >= LongFrom;
+
+    /// <summary>Loss coefficient of a short tight bore on the head in it, (1 − b²) given.</summary>
+    internal static double ThickOrifice(double areaLeft, double lengthOverBore) =>
         0.5 * Math.Pow(areaLeft, 0.75) + Tau(lengthOverBore) * Math.Pow(areaLeft, 1.375) + areaLeft * areaLeft;
 
-    private static double Tau(double lengthOverBore)
+    /// <summary>Factor τ of a short tight bore.</summary>
+    internal static double Tau(double lengthOverBore)
+    {
+        var ((fromLength, fromTau), (toLength, toTau)) = TauBetween(lengthOverBore);
+        return fromTau + (toTau - fromTau) * (lengthOverBore - fromLength) / (toLength - fromLength);
+    }
+
+    /// <summary>The points of the table on either side of a length.</summary>
+    internal static ((double LengthOverBore, double Tau) Below, (double LengthOverBore, double Tau) Above) TauBetween(double lengthOverBore)
     {
         var upper = 1;
         while (lengthOverBore > JetRecovery[upper].LengthOverBore)
             upper++;
-        var (fromLength, fromTau) = JetRecovery[upper - 1];
-        var (toLength, toTau) = JetRecovery[upper];
-        return fromTau + (toTau - fromTau) * (lengthOverBore - fromLength) / (toLength - fromLength);
+        return (JetRecovery[upper - 1], JetRecovery[upper]);
     }
 }

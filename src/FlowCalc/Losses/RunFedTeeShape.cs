@@ -15,7 +15,7 @@ public static class RunFedTeeShape
     /// <param name="body">How the tee is made.</param>
     /// <returns>The leg's polynomial on the inlet's head, dimensionless.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="body"/> is no member of the enumeration.</exception>
-    public static TeeLeg Run(TeeBody body) => new(0.62 + Extra(body, 0.87), -0.98, 0.36, 0.03);
+    public static TeeLeg Run(TeeBody body) => new(0.62 + RunExtra(body), -0.98, 0.36, 0.03);
 
     /// <summary>Inlet to the branch.</summary>
     /// <param name="boreRatio">Branch bore over run bore β, above 0, dimensionless.</param>
@@ -29,11 +29,17 @@ public static class RunFedTeeShape
         Require.FiniteAndNotNegative(edgeRadiusOverBranchBore);
         var beta = Math.Min(boreRatio, 1);
         var square = beta * beta;
-        var own = 0.81 + (beta * (1.12 - 1.08 * square) + SharpEdge(edgeRadiusOverBranchBore)) / (square * square) + Extra(body, 1.1);
+        var own = 0.81 + (beta * (1.12 - 1.08 * square) + SharpEdge(edgeRadiusOverBranchBore)) / (square * square) + BranchExtra(body);
         if (boreRatio > 1)
             own += BoreChange.Expansion(1 / boreRatio);
         return new TeeLeg(own, -1.13, 1, 0);
     }
+
+    /// <summary>What a body adds to the factor of the straight leg's share squared.</summary>
+    internal static double RunExtra(TeeBody body) => Extra(body, 0.87);
+
+    /// <summary>What a body adds to the factor of the branch's share squared.</summary>
+    internal static double BranchExtra(TeeBody body) => Extra(body, 1.1);
 
     private static double Extra(TeeBody body, double threaded) => body switch
     {

@@ -77,13 +77,16 @@ public static class SmoothBend
         return (product * reynolds, product + Math.Abs(reynolds) * slope);
     }
 
+    /// <summary>Reynolds number at which the turbulent part takes its friction factor, dimensionless.</summary>
+    internal static double Held(double reynolds) => Math.Sqrt(reynolds * reynolds + LeastReynolds * LeastReynolds);
+
     // K·Re and its slope: the quantity that stays finite both at rest and at any flow.
     private static (double Product, double Slope) CoefficientTimesReynolds(double reynolds, double relativeRoughness, BendShape shape)
     {
         if (shape.ArcOverBore == 0)
             return (0, 0); // no bend
 
-        var held = Math.Sqrt(reynolds * reynolds + LeastReynolds * LeastReynolds);
+        var held = Held(reynolds);
         var (factor, factorSlope) = Colebrook.Solve(held, relativeRoughness);
         var turbulentCoefficient = shape.PerFriction * factor + shape.Constant;
         var turbulent = turbulentCoefficient * reynolds;

@@ -28,6 +28,17 @@ public static class QuantityWriter
         return new WrittenQuantity(Tidy(si, entry), entry.Symbol);
     }
 
+    /// <summary>Converts an absolute pressure to the unit of a system, whose symbol then says so.</summary>
+    /// <param name="pascals">Absolute pressure, Pa.</param>
+    /// <param name="system">The system of units to write in.</param>
+    /// <returns>The value in bara, psia or Pa(a).</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="system"/> is no member of its enumeration.</exception>
+    public static WrittenQuantity WriteAbsolute(double pascals, UnitSystem system)
+    {
+        var (value, unit) = Write(pascals, QuantityKind.Pressure, system);
+        return new(value, $"{unit}{(unit.Length > 2 ? "a" : "(a)")}");
+    }
+
     /// <summary>Writes an SI value for a sentence, <c>12.3 bar</c>.</summary>
     /// <param name="si">The value in the SI base unit of its kind; a pressure gauge, Pa.</param>
     /// <param name="kind">What it measures.</param>

@@ -31,20 +31,29 @@ internal static class NozzleFlux
     {
         if (!(stagnation > ambient)) return (0, stagnation);
         if (way.TrySonic(ambient, ref hint, out var sonic)) return sonic;
-        var part = model switch { NozzleModel.Frozen => way.LeastPart, NozzleModel.Equilibrium => 1, _ => double.NaN };
-        if (double.IsNaN(part))
-        {
-            part = 1;
-            if (way.HasDelay)
-            {
-                // The critical ratio is that of the choked equilibrium, even where the outside is above it.
-                hint.Equilibrium = Greatest(way, stagnation, Math.Min(ambient, 0.02 * stagnation), 1, hint.Equilibrium is > 0 ? hint.Equilibrium : 0.6).Throat / stagnation;
-                part = way.Part(hint.Equilibrium);
-            }
-        }
-        var answer = Greatest(way, stagnation, ambient, part, hint.Throat is > 0 ? hint.Throat : 0.6);
+        var answer = Greatest(way, stagnation, ambient, Part(way, stagnation, ambient, model, ref hint), hint.Throat is > 0 ? hint.Throat : 0.6);
         hint.Throat = answer.Throat / stagnation;
         return answer;
+    }
+
+    /// <summary>Part of the equilibrium's boiling that happens in the nozzle, 0 to 1; 1 where there is no liquid.</summary>
+    /// <param name="way">The expansion.</param>
+    /// <param name="stagnation">Absolute total pressure, Pa.</param>
+    /// <param name="ambient">Absolute pressure outside, Pa.</param>
+    /// <param name="model">How far the agent boils.</param>
+    public static double PartThatBoils(INozzleWay way, double stagnation, double ambient, NozzleModel model)
+    {
+        var hint = default(NozzleHint);
+        return way.HasDelay ? Part(way, stagnation, ambient, model, ref hint) : 1;
+    }
+
+    static double Part(INozzleWay way, double stagnation, double ambient, NozzleModel model, ref NozzleHint hint)
+    {
+        if (model == NozzleModel.Frozen) return way.LeastPart;
+        if (model == NozzleModel.Equilibrium || !way.HasDelay) return 1;
+        // The critical ratio is that of the choked equilibrium, even where the outside is above it.
+        hint.Equilibrium = Greatest(way, stagnation, Math.Min(ambient, 0.02 * stagnation), 1, hint.Equilibrium is > 0 ? hint.Equilibrium : 0.6).Throat / stagnation;
+        return way.Part(hint.Equilibrium);
     }
 
     static (double Flux, double Throat) Greatest(INozzleWay way, double stagnation, double ambient, double part, double ratio)

@@ -82,7 +82,7 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
         if (ExpansionTable.TryBuild(stream, ExpansionTable.Top(contents.Pressure, problem.Ambient), problem.Ambient, layout.NozzleModel) is not { } table) return [];
         var state = new CompressibleState(problem.Network, problem.Area);
         var report = CompressibleSolver.Solve(state, new TablePath(table), drive, CompressibleSolver.Tight, cancellation);
-        return report.Converged ? TeeQuality.Of(layout, new(line.Compiled, state, table)) : [];
+        return report.Converged ? TeeQuality.Of(layout, new(line.Compiled, state, table) { Stream = () => stream, Model = layout.NozzleModel, Reservoir = drive }) : [];
     }
 
     DischargeFailure? Failure(in BottleContents contents)

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+
+namespace FlowCalc.Explanations;
+
+/// <summary>An equation that the engine works with, as it is told to a reader. Every symbol is in its SI unit.</summary>
+public sealed record Equation
+{
+    /// <summary>Its name in steps, stable, such as <c>tube-friction</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Its name in words.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>How it gives its result.</summary>
+    public EquationKind Kind { get; init; }
+
+    /// <summary>The right side, or both sides of an implicit one, each symbol whose value a step gives in braces.</summary>
+    internal string Template { get; init; } = "";
+
+    /// <summary>The equation as text.</summary>
+    public string Form => Kind == EquationKind.Implicit ? Plain : $"{Symbols[0].Symbol} = {Plain}";
+
+    /// <summary>Its symbols, that of the result first. Of a sum, the second stands for every term.</summary>
+    public required ImmutableArray<EquationSymbol> Symbols { get; init; }
+
+    /// <summary>Where it holds, and what is taken beyond that.</summary>
+    public required string Range { get; init; }
+
+    /// <summary>Author, title or number, and year.</summary>
+    public required string Source { get; init; }
+
+    string Plain => Template.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal);
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+
+namespace FlowCalc.Explanations;
+
+/// <summary>Every equation that an explanation may use.</summary>
+public static class EquationSheet
+{
+    /// <summary>The equations, in the order in which a reader meets them.</summary>
+    public static ImmutableArray<Equation> All { get; } =
+    [
+        BottleEquations.CushionVolume, BottleEquations.CushionDensity, BottleEquations.RestDensity, BottleEquations.LiquidPart, BottleEquations.GasOverLiquid, BottleEquations.GasPressure,
+        BottleEquations.BottlePressure, BottleEquations.Head, BottleEquations.VolumeAtUncovering, BottleEquations.Polytropic,
+        OutletEquations.FlowOfOne, OutletEquations.Restrictor, OutletEquations.Throttled,
+        TubeEquations.Velocity, TubeEquations.ReynoldsNumber, TubeEquations.Laminar, TubeEquations.TurbulentSlope, TubeEquations.Transition, TubeEquations.Turbulent, TubeEquations.TubeFriction,
+        BendEquations.HeldReynolds, BendEquations.Turbulent, BendEquations.Dean, BendEquations.CurvedFriction, BendEquations.Laminar, BendEquations.Both,
+        TeeEquations.FlowShare, TeeEquations.Run, TeeEquations.Branch, TeeEquations.Bullhead,
+        FittingEquations.SharpTurn, FittingEquations.Contraction, FittingEquations.Expansion, FittingEquations.JetRecovery, FittingEquations.ThickOrifice,
+        FittingEquations.CoefficientLoss, FittingEquations.FlowCoefficient, TubeEquations.Rise,
+        GasEquations.MassFlux, GasEquations.LosslessStep, GasEquations.ChokedEnd, GasEquations.LossOfRun, GasEquations.Weight, GasEquations.RunBalance, GasEquations.Rise,
+        GasEquations.LossOfKind, GasEquations.PartOfDrop, GasEquations.WholeDrop,
+        PathEquations.DropOfRun, PathEquations.EndPressure, PathEquations.DropOfPath, PathEquations.MassBalance,
+        OutletEquations.AreaOfKFactor, OutletEquations.AreaOfOrifice, OutletEquations.NozzleFlow, OutletEquations.DryNozzle,
+        GasNozzleEquations.Flow, GasNozzleEquations.Expansion, GasNozzleEquations.DelayedExpansion, GasNozzleEquations.Closed,
+        BottleEquations.GasRate, BottleEquations.GasDensityRate, BottleEquations.GasTemperatureRate, BottleEquations.Contents,
+    ];
+}
