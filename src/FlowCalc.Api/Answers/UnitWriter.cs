@@ -1,3 +1,4 @@
+using FlowCalc.Explanations;
 using FlowCalc.Quantities;
 using UnitsNet;
 using UnitSystem = FlowCalc.Quantities.UnitSystem;
@@ -58,6 +59,13 @@ internal sealed class UnitWriter
     public Quantity Of(Measure measure) => measure.Kind is { } kind ? Of(measure.Si, kind) : new Quantity(Plain(measure.Si), "1");
 
     public Quantity? Of(Measure? measure) => measure is { } known ? Of(known) : null;
+
+    /// <summary>A value of an equation.</summary>
+    public Quantity Of(double si, SymbolUnit unit)
+    {
+        var (value, symbol) = unit.Write(si, System);
+        return new Quantity(Plain(value), symbol);
+    }
 
     static Quantity Finite(in WrittenQuantity written, QuantityKind kind) =>
         double.IsFinite(written.Value) ? new Quantity(written.Value, written.Unit) : throw new NotFiniteException(kind.ToString());

@@ -1,9 +1,11 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Documentation;
+using FlowCalc.Api.Explanations;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
 using FlowCalc.Discharge;
+using FlowCalc.Explanations;
 using FlowCalc.Findings;
 using FlowCalc.Layouts;
 
@@ -26,8 +28,21 @@ internal static class DischargeEndpoint
             (Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
             {
                 fault = null;
-                var discharge = LayoutDischarge.Solve(layout, threads, cancel);
-                return DischargeAnswers.Of(layout, discharge, DischargeFindings.Judge(layout, discharge, write.System, cancel), write);
+                return Answer(layout, write, threads, out _, cancel);
             },
-            static (text, answer) => text.Value(answer, AnswerJson.Default.DischargeAnswer));
+            static (text, answer) => text.Value(answer, AnswerJson.Default.DischargeAnswer),
+            new(
+                (Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+                {
+                    fault = null;
+                    var answer = Answer(layout, write, threads, out var discharge, cancel);
+                    return answer with { Explanation = ExplanationAnswers.Of(DischargeExplainer.Of(layout, discharge, cancel), write) };
+                },
+                DischargeExplainer.Points));
+
+    static DischargeAnswer Answer(Layout layout, UnitWriter write, CaseThreads threads, out DischargeResult discharge, CancellationToken cancel)
+    {
+        discharge = LayoutDischarge.Solve(layout, threads, cancel);
+        return DischargeAnswers.Of(layout, discharge, DischargeFindings.Judge(layout, discharge, write.System, cancel), write);
+    }
 }

@@ -27,9 +27,10 @@ internal static class CallDescriptions
                 $"""
                 Takes a layout document and answers one instant of it: pressure, flow and share at every nozzle and every run, where the pressure is lost, and what there is to say about it. A bottle is taken at its pressure at `temperature`. Of an agent that boils, `band` says how far what the model leaves open moves it.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} points. {NoReplacement}
                 """));
-            SetExample(operation, "200", Json, ContractExamples.Answer("flow"), "The steady flow.");
+            AddExplain(operation, "the equations of every run, point and nozzle with their numbers in place and their sources, and their sums down every way");
+            SetExamples(operation, "The steady flow.", ContractExamples.Answer("flow"), ContractExamples.Answer("flow-explained"));
             return Task.CompletedTask;
         });
 
@@ -44,9 +45,10 @@ internal static class CallDescriptions
                 $"""
                 Takes a layout document whose supply is a bottle and follows its discharge from the opening valve to the empty bottle, at every temperature and in every attitude of `cases`: when each nozzle starts, what it gives through time, how long it lasts and what stays behind; of liquids, gases and liquefied gases. A case that has no discharge, such as one below the agent's freezing point, says why and leaves the others theirs.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, and {limits.DischargeTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, and {limits.DischargeTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} points times cases. {NoReplacement}
                 """));
-            SetExample(operation, "200", Json, ContractExamples.Answer("discharge"), "The discharge; the example shows the first two entries of every list.");
+            AddExplain(operation, "of each case the state at its start, the flow of the filled line at that pressure, and how fast the bottle changes then: equations with their numbers in place and their sources, not every step of time");
+            SetExamples(operation, "The discharge; the examples show the first two entries of every list.", ContractExamples.Answer("discharge"), ContractExamples.Answer("discharge-explained"));
             return Task.CompletedTask;
         });
 
@@ -130,6 +132,26 @@ internal static class CallDescriptions
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = ["metric", "us", "si"], Default = "metric" },
             Example = "metric",
         });
+    }
+
+    static void AddExplain(OpenApiOperation operation, string what) => operation.Parameters!.Add(new OpenApiParameter
+    {
+        Name = LayoutQuery.Explain,
+        In = ParameterLocation.Query,
+        Description = $"`true` for an answer with `explanation`: {what}, so that it can be done again by hand. Numbers are in the units of the answer, the forms of the equations and the worked lines in SI.",
+        Schema = new OpenApiSchema { Type = JsonSchemaType.Boolean, Default = false },
+        Example = false,
+    });
+
+    static void SetExamples(OpenApiOperation operation, string description, JsonNode? plain, JsonNode? explained)
+    {
+        SetExample(operation, "200", Json, null, description);
+        if (operation.Responses?.GetValueOrDefault("200") is OpenApiResponse response && response.Content?.TryGetValue(Json, out var media) == true)
+            media.Examples = new Dictionary<string, IOpenApiExample>
+            {
+                ["answer"] = new OpenApiExample { Summary = "The answer to the layout shown", Value = plain },
+                ["explained"] = new OpenApiExample { Summary = "With explain=true, of a small layout, long lists by their first entries", Value = explained },
+            };
     }
 
     static void AddChart(OpenApiOperation operation)

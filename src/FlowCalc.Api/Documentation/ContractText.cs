@@ -40,12 +40,12 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
         return Encoding.UTF8.GetBytes(contract.ToJsonString(Readable) + "\n");
     }
 
-    // An answer holds every field, null where there is nothing to say; only a problem leaves its errors out.
+    // An answer holds every field, null where there is nothing to say; only a problem leaves its errors out, and an answer what was not asked for.
     static void RequireEveryField(JsonObject schemas)
     {
         foreach (var (name, schema) in schemas)
             if (schema!["properties"] is JsonObject fields)
-                schema["required"] = new JsonArray([.. fields.Select(field => field.Key).Where(field => (name, field) is not (nameof(Problem), "errors")).Select(field => JsonValue.Create(field))]);
+                schema["required"] = new JsonArray([.. fields.Select(field => field.Key).Where(field => (name, field) is not (nameof(Problem), "errors") and not (_, "explanation")).Select(field => JsonValue.Create(field))]);
     }
 
     // The framework meets a quantity first as a nullable one, and then finds no description.

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Requests;
 using FlowCalc.Layouts;
 using Microsoft.AspNetCore.WebUtilities;
 
@@ -28,6 +29,21 @@ internal static class Problems
 
     public static Problem Query(string name, string message) =>
         Of(422, "The query does not fit this call.", new Dictionary<string, string[]> { ["?" + Shortened(name)] = [message] });
+
+    /// <summary>Two faults of a query, so that both are told at once.</summary>
+    /// <param name="one">A fault of a query; null for none.</param>
+    /// <param name="other">Another.</param>
+    public static Problem Together(Problem? one, Problem other)
+    {
+        if (one?.Errors is null) return other;
+        var errors = new Dictionary<string, string[]>(one.Errors, StringComparer.Ordinal);
+        foreach (var (name, messages) in other.Errors ?? new Dictionary<string, string[]>())
+            errors[name] = messages;
+        return one with { Errors = errors };
+    }
+
+    public static Problem TooMuchToExplain(long points, int most) => Query(LayoutQuery.Explain, Invariant(
+        $"There are {points} points to explain (on a discharge, those of the layout in every case); at most {most} are explained. Ask without it, or with fewer points or cases."));
 
     public static Problem NoSuch(string what, string id, string where) => Of(404, $"There is no {what} \"{Shortened(id)}\"; GET {where} lists those that there are.");
 

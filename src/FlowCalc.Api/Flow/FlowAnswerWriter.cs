@@ -36,6 +36,11 @@ internal static class FlowAnswerWriter
         text.Raw(SharedText.Of(answer.Cautions, AnswerJson.Default.ImmutableArrayString));
         text.Raw(",\"engine\":"u8);
         text.Value(answer.Engine, AnswerJson.Default.EngineAnswer);
+        if (answer.Explanation is { } explanation)
+        {
+            text.Raw(",\"explanation\":"u8);
+            text.Value(explanation, AnswerJson.Default.FlowExplanationAnswer);
+        }
         text.Raw("}"u8);
     }
 

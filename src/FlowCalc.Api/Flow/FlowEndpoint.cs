@@ -1,8 +1,10 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Documentation;
+using FlowCalc.Api.Explanations;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
+using FlowCalc.Explanations;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
@@ -20,12 +22,21 @@ internal static class FlowEndpoint
             .WithSummary("Steady flow of a layout")
             .DescribeFlow();
 
-    static Task AnswerAsync(HttpContext context, ServiceLimits limits) =>
-        LayoutCall.AnswerAsync<FlowAnswer>(context, limits, new LayoutReaderOptions { MaximumPoints = limits.Points }, limits.FlowTime, Answer, FlowAnswerWriter.Write);
+    static readonly ExplainedWork<Layout, FlowAnswer> Explained = new(Explain, layout => layout.Points.Length);
 
-    static FlowAnswer? Answer(Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel)
+    static Task AnswerAsync(HttpContext context, ServiceLimits limits) =>
+        LayoutCall.AnswerAsync<FlowAnswer>(context, limits, new LayoutReaderOptions { MaximumPoints = limits.Points }, limits.FlowTime, Answer, FlowAnswerWriter.Write, Explained);
+
+    static FlowAnswer? Answer(Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel) => Answer(layout, write, out _, out fault, cancel);
+
+    static FlowAnswer? Explain(Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+        Answer(layout, write, out var flow, out fault, cancel) is { } answer
+            ? answer with { Explanation = ExplanationAnswers.Of(FlowExplainer.Of(layout, flow, cancel), write) }
+            : null;
+
+    static FlowAnswer? Answer(Layout layout, UnitWriter write, out FlowResult flow, out Problem? fault, CancellationToken cancel)
     {
-        var flow = SteadyFlow.Solve(layout, cancel);
+        flow = SteadyFlow.Solve(layout, cancel);
         fault = flow.Report.Converged ? null : Problems.NoAnswer(flow.Report.Failure ?? "The solve did not converge.");
         return fault is null ? FlowAnswers.Of(layout, flow, FlowFindings.Judge(layout, flow, write.System, cancel), write) : null;
     }

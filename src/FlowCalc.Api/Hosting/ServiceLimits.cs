@@ -68,6 +68,9 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/size</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan SizeTime { get; init; } = TimeSpan.FromSeconds(30);
 
+    /// <summary>Most points that <c>explain=true</c> explains, 2 to 10 000; on <c>/v1/discharge</c> points of the layout times cases. An explanation has about 10 kB a point.</summary>
+    public int ExplainedPoints { get; init; } = 500;
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -107,6 +110,7 @@ public sealed class ServiceLimits
         && SizeStock is >= 1 and <= 60
         && SizeWork is >= 1 and <= 100_000_000
         && IsTime(SizeTime)
+        && ExplainedPoints is >= 2 and <= 10_000
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

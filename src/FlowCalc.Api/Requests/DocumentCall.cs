@@ -26,18 +26,20 @@ internal static class DocumentCall
     /// <param name="read">Reads its body.</param>
     /// <param name="work">What it works out.</param>
     /// <param name="writer">Writes its answer.</param>
+    /// <param name="explained">What it works out where the query asks for an explanation; null for a call that has none.</param>
     public static async Task AnswerAsync<TRequest, TAnswer>(
-        HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Action<JsonText, TAnswer> writer)
+        HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Action<JsonText, TAnswer> writer,
+        ExplainedWork<TRequest, TAnswer>? explained = null)
         where TRequest : class
         where TAnswer : class
     {
-        var write = QueryUnits.Read(context.Request, out var fault);
+        var query = LayoutQuery.Read(context.Request, explained is not null, out var fault);
         fault ??= JsonContentType.Fault(context.Request);
         if (fault is null)
         {
             using var body = await PooledBody.ReadAsync(context.Request, limits.BodyBytes, context.RequestAborted);
             fault = body is null ? Problems.TooLarge(limits) : null;
-            if (body is not null && Answer(body.Bytes, longest, write, read, work, out fault, context.RequestAborted) is { } answer)
+            if (body is not null && Answer(body.Bytes, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, out fault, context.RequestAborted) is { } answer)
             {
                 await AnswerWriter.WriteAsync(context, answer, writer);
                 return;
@@ -45,6 +47,16 @@ internal static class DocumentCall
         }
         await ProblemWriter.WriteAsync(context, fault!);
     }
+
+    static DocumentWork<TRequest, TAnswer> Bounded<TRequest, TAnswer>(ExplainedWork<TRequest, TAnswer> explained, ServiceLimits limits)
+        where TRequest : class
+        where TAnswer : class =>
+        (TRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+        {
+            var points = explained.Points(request);
+            fault = points > limits.ExplainedPoints ? Problems.TooMuchToExplain(points, limits.ExplainedPoints) : null;
+            return fault is null ? explained.Work(request, write, out fault, cancel) : null;
+        };
 
     static TAnswer? Answer<TRequest, TAnswer>(
         ReadOnlyMemory<byte> body, TimeSpan longest, UnitWriter write, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, out Problem? fault, CancellationToken gone)

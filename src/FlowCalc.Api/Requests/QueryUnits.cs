@@ -26,13 +26,13 @@ internal static class QueryUnits
             if (others.Contains(name))
                 continue;
             if (name != Name)
-                fault = Problems.Query(name, $"This call does not take it; it takes {string.Join(", ", [Name, .. others])}; units is metric, us or si.");
+                fault = Problems.Together(fault, Problems.Query(name, $"This call does not take it; it takes {string.Join(", ", [Name, .. others])}; units is metric, us or si."));
             else if (values.Count != 1)
-                fault = Problems.Query(Name, "It stands more than once; once is enough.");
+                fault = Problems.Together(fault, Problems.Query(Name, "It stands more than once; once is enough."));
             else if (Parse(values[0]) is { } system)
                 write = UnitWriter.Of(system);
             else
-                fault = Problems.Query(Name, $"\"{Problems.Shortened(values[0] ?? "")}\" is no system of units; those that fit are metric, us and si.");
+                fault = Problems.Together(fault, Problems.Query(Name, $"\"{Problems.Shortened(values[0] ?? "")}\" is no system of units; those that fit are metric, us and si."));
         }
         return write;
     }

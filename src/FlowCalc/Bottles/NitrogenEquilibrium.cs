@@ -10,7 +10,7 @@ namespace FlowCalc.Bottles;
 /// </remarks>
 internal sealed class NitrogenEquilibrium
 {
-    const double MolarGasConstant = 8.314462618;
+    internal const double MolarGasConstant = 8.314462618;
 
     readonly Fluid agent, nitrogen;
     readonly NitrogenSolubility solubility;

@@ -17,8 +17,19 @@ public sealed record Equation
     /// <summary>The right side, or both sides of an implicit one, each symbol whose value a step gives in braces.</summary>
     internal string Template { get; init; } = "";
 
+    /// <summary>What stands for a longer expression in it, in the same way; empty for nothing.</summary>
+    internal string With { get; init; } = "";
+
     /// <summary>The equation as text.</summary>
-    public string Form => Kind == EquationKind.Implicit ? Plain : $"{Symbols[0].Symbol} = {Plain}";
+    public string Form
+    {
+        get
+        {
+            var plain = Unbraced(Template);
+            var equation = Kind == EquationKind.Implicit ? plain : $"{Symbols[0].Symbol} = {plain}";
+            return With.Length == 0 ? equation : $"{equation}, with {Unbraced(With)}";
+        }
+    }
 
     /// <summary>Its symbols, that of the result first. Of a sum, the second stands for every term.</summary>
     public required ImmutableArray<EquationSymbol> Symbols { get; init; }
@@ -29,5 +40,5 @@ public sealed record Equation
     /// <summary>Author, title or number, and year.</summary>
     public required string Source { get; init; }
 
-    string Plain => Template.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal);
+    static string Unbraced(string template) => template.Replace("{", "", StringComparison.Ordinal).Replace("}", "", StringComparison.Ordinal);
 }

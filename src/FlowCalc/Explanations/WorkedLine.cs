@@ -4,9 +4,11 @@ using FlowCalc.Quantities;
 
 namespace FlowCalc.Explanations;
 
-/// <summary>Writes a step with its numbers in place of the symbols, six digits each, in SI; the result in the answer's units behind it.</summary>
+/// <summary>Writes a step with its numbers in place of the symbols, six digits each and of pressures eight, in SI; the result in the answer's units behind it.</summary>
 public static class WorkedLine
 {
+    const int Digits = 6, MoreDigits = 8;
+
     /// <summary>The line.</summary>
     /// <param name="step">The step.</param>
     /// <param name="system">The units of the answer.</param>
@@ -20,13 +22,16 @@ public static class WorkedLine
         {
             Result(line, result, system);
             line.Append(", which makes ");
-            Substitute(line, step);
+            Substitute(line, equation.Template, step);
             return line.ToString();
         }
-        if (equation.Kind == EquationKind.Sum) line.AppendJoin(" + ", step.Values.Select(value => Bracketed(value.Si)));
-        else Substitute(line, step);
+        if (equation.Kind == EquationKind.Sum) line.AppendJoin(" + ", step.Values.Select(Bracketed).DefaultIfEmpty("0"));
+        else Substitute(line, equation.Template, step);
         line.Append(" = ");
         Result(line, result, system);
+        if (equation.With.Length == 0) return line.ToString();
+        line.Append(", with ");
+        Substitute(line, equation.With, step);
         return line.ToString();
     }
 
@@ -39,30 +44,39 @@ public static class WorkedLine
         if (unit != result.Unit.Si) line.Append(" = ").Append(Number(value)).Append(' ').Append(unit);
     }
 
-    static void Substitute(StringBuilder line, ExplanationStep step)
+    static void Substitute(StringBuilder line, string template, ExplanationStep step)
     {
-        var rest = step.Equation.Template.AsSpan();
+        var rest = template.AsSpan();
         for (var open = rest.IndexOf('{'); open >= 0; open = rest.IndexOf('{'))
         {
             var close = rest.IndexOf('}');
-            line.Append(rest[..open]).Append(Bracketed(Find(step, rest[(open + 1)..close])));
+            var number = Bracketed(Find(step, rest[(open + 1)..close]));
+            line.Append(rest[..open]);
             rest = rest[(close + 1)..];
+            // A power of a number with an exponent would read as a power of the exponent.
+            if (rest is ['²' or '³' or '^', ..] && number.Contains('e', StringComparison.Ordinal) && number[0] != '(') line.Append('(').Append(number).Append(')');
+            else line.Append(number);
         }
         line.Append(rest);
     }
 
-    static double Find(ExplanationStep step, ReadOnlySpan<char> symbol)
+    static StepValue Find(ExplanationStep step, ReadOnlySpan<char> symbol)
     {
         foreach (var value in step.Values)
-            if (symbol.SequenceEqual(value.Symbol)) return value.Si;
-        return step.Result.Si;
+            if (symbol.SequenceEqual(value.Symbol)) return value;
+        return step.Result;
     }
 
-    static string Bracketed(double number) => number < 0 ? $"({Number(number)})" : Number(number);
-
-    static string Number(double number)
+    static string Bracketed(StepValue value)
     {
-        var text = number.ToString("G6", CultureInfo.InvariantCulture);
+        // What stands in differences needs more digits.
+        var text = Number(value.Si, value.Unit.Si is "Pa" or "Pa(a)" or "J/kg" ? MoreDigits : Digits);
+        return value.Si < 0 ? $"({text})" : text;
+    }
+
+    static string Number(double number, int digits = Digits)
+    {
+        var text = number.ToString(FormattableString.Invariant($"G{digits}"), CultureInfo.InvariantCulture);
         var mark = text.IndexOf('E', StringComparison.Ordinal);
         return mark < 0 ? text : string.Create(CultureInfo.InvariantCulture, $"{text.AsSpan(0, mark)}e{int.Parse(text.AsSpan(mark + 1), CultureInfo.InvariantCulture)}");
     }

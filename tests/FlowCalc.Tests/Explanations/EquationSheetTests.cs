@@ -24,7 +24,7 @@ public partial class EquationSheetTests
     {
         foreach (var equation in EquationSheet.All)
         {
-            var braced = Braced().Matches(equation.Template).Select(match => match.Groups[1].Value).Distinct().ToArray();
+            var braced = Braced().Matches(equation.Template + equation.With).Select(match => match.Groups[1].Value).Distinct().ToArray();
             Assert.All(braced, symbol => Assert.Contains(equation.Symbols, known => known.Symbol == symbol));
             Assert.DoesNotContain('{', equation.Form);
         }

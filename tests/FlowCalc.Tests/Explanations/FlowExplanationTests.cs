@@ -4,6 +4,7 @@ using FlowCalc.Explanations;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
 using FlowCalc.Losses;
+using FlowCalc.Quantities;
 using FlowCalc.Tests.Flows;
 
 namespace FlowCalc.Tests.Explanations;
@@ -33,6 +34,8 @@ public class FlowExplanationTests
 
         RedoneByHand.Check(explained.Steps);
         AnswersAgree(layout, flow, explained);
+        foreach (var system in Enum.GetValues<UnitSystem>())
+            Assert.All(explained.Steps, step => RedoneByHand.CheckWorked(step, WorkedLine.Of(step, system)));
     }
 
     [Fact]

@@ -30,8 +30,12 @@ public class WorkedLineTests
     [Fact]
     public void An_implicit_equation_says_what_makes_its_sides_equal() =>
         Assert.Equal(
-            "f = 0.0310, which makes 1/√0.0310 = -2·log10(1.5e-6/0.006/3.7 + 2.51/(28000·√0.0310))".Replace("0.0310", "0.031", StringComparison.Ordinal),
+            "f = 0.031, which makes 1/√0.031 = -2·log10(1.5e-6/0.006/3.7 + 2.51/(28000·√0.031))",
             WorkedLine.Of(Step("friction-turbulent", 0.031, 28_000, 1.5e-6, 0.006), UnitSystem.Metric));
+
+    [Fact]
+    public void What_stands_for_a_longer_expression_comes_behind_the_result() =>
+        Assert.Equal("K = 0.42·s + 2.56·s³ = 1.20208, with s = sin(1.5708/2)", WorkedLine.Of(Step("sharp-turn", 1.202082, 1.570796), UnitSystem.Metric));
 
     [Fact]
     public void A_sum_shows_its_terms() =>

@@ -21,7 +21,8 @@ internal static class BendEquations
     {
         Id = "bend-turbulent",
         Name = "loss coefficient of a smooth bend in turbulent flow, the friction of its arc included",
-        Template = "{f}·{θ}·{r}/{D} + (0.10 + 2.4·{f})·s + 6.6·{f}·(√s + s)/({r}/{D})^(4·{θ}/π), s = sin({θ}/2)",
+        Template = "{f}·{θ}·{r}/{D} + (0.10 + 2.4·{f})·s + 6.6·{f}·(√s + s)/({r}/{D})^(4·{θ}/π)",
+        With = "s = sin({θ}/2)",
         Symbols = [Plain("Kt", "turbulent loss coefficient"), Friction.As("f", "Colebrook's factor at Reh"), Angle, Radius, Bore],
         Range = "θ to 180°, r/D of 0.5 and more, of 1.5 and more beyond 90°",
         Source = Book,

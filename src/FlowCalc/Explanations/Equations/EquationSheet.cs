@@ -8,7 +8,7 @@ public static class EquationSheet
     /// <summary>The equations, in the order in which a reader meets them.</summary>
     public static ImmutableArray<Equation> All { get; } =
     [
-        BottleEquations.CushionVolume, BottleEquations.CushionDensity, BottleEquations.RestDensity, BottleEquations.LiquidPart, BottleEquations.GasOverLiquid, BottleEquations.GasPressure,
+        BottleEquations.CushionVolume, BottleEquations.CushionDensity, BottleEquations.RestDensity, BottleEquations.LiquidPart, BottleEquations.GasOverLiquid, BottleEquations.GasPressure, BottleEquations.AgentPressure,
         BottleEquations.BottlePressure, BottleEquations.Head, BottleEquations.VolumeAtUncovering, BottleEquations.Polytropic,
         OutletEquations.FlowOfOne, OutletEquations.Restrictor, OutletEquations.Throttled,
         TubeEquations.Velocity, TubeEquations.ReynoldsNumber, TubeEquations.Laminar, TubeEquations.TurbulentSlope, TubeEquations.Transition, TubeEquations.Turbulent, TubeEquations.TubeFriction,

@@ -32,7 +32,8 @@ internal static class FittingEquations
     {
         Id = "sharp-turn",
         Name = "loss coefficient of a sharp turn, on the head in its own bore",
-        Template = "0.42·s + 2.56·s³, s = sin({θ}/2)",
+        Template = "0.42·s + 2.56·s³",
+        With = "s = sin({θ}/2)",
         Symbols = [Coefficient, Angle],
         Range = "θ to 150°; threaded elbows of small bore lose more",
         Source = "D. C. Rennels and H. M. Hudson, Pipe Flow, Wiley 2012, ch. 15 (values seen in the open library fluids, form from memory)",
@@ -42,7 +43,8 @@ internal static class FittingEquations
     {
         Id = "sharp-contraction",
         Name = "loss coefficient of a sudden contraction, on the head in the smaller bore",
-        Template = "0.0696·(1 - b^5)·λ² + (λ - 1)², λ = 1 + 0.622·(1 - 0.215·b² - 0.785·b^5), b = {D1}/{D2}",
+        Template = "0.0696·(1 - b^5)·λ² + (λ - 1)²",
+        With = "λ = 1 + 0.622·(1 - 0.215·b² - 0.785·b^5), b = {D1}/{D2}",
         Symbols = [Coefficient, SmallerBore, LargerBore],
         Range = "turbulent flow; handbooks spread by ±25 %",
         Source = "D. C. Rennels and H. M. Hudson, Pipe Flow, Wiley 2012, ch. 10 (form seen in the open library fluids)",
@@ -76,7 +78,8 @@ internal static class FittingEquations
     {
         Id = "thick-orifice",
         Name = "loss coefficient of a short fitting of tighter bore, on the head in that bore",
-        Template = "0.5·(1 - b²)^0.75 + {τ}·(1 - b²)^1.375 + (1 - b²)², b = {D1}/{D2}",
+        Template = "0.5·(1 - b²)^0.75 + {τ}·(1 - b²)^1.375 + (1 - b²)²",
+        With = "b = {D1}/{D2}",
         Symbols = [Coefficient, Plain("τ", "factor by length"), SmallerBore, LargerBore],
         Range = "l/d under 2; ±30 %",
         Source = Idelchik,

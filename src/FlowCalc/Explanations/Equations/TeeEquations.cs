@@ -36,7 +36,8 @@ internal static class TeeEquations
     {
         Id = "tee-branch",
         Name = "loss coefficient from the inlet to the branch of a tee fed through its run, on the inlet's head",
-        Template = "0.81·{w}² - 1.13·{w} + 1 + {w}²/β^4·(1.12·β - 1.08·β³ + 0.57) + {x}·{w}² + e·{w}², β = min({Db}/{D0}, 1), e = (1 - 1/max({Db}/{D0}, 1)²)²",
+        Template = "0.81·{w}² - 1.13·{w} + 1 + {w}²/β^4·(1.12·β - 1.08·β³ + 0.57) + {x}·{w}² + e·{w}²",
+        With = "β = min({Db}/{D0}, 1), e = (1 - 1/max({Db}/{D0}, 1)²)²",
         Symbols =
         [
             Coefficient, Share, Of("Db", "bore of the branch", QuantityKind.Length), Of("D0", "bore of the inlet", QuantityKind.Length), Plain("x", "0 smooth, 1.1 threaded"),

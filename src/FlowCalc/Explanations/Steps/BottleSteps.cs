@@ -7,7 +7,7 @@ namespace FlowCalc.Explanations;
 /// <summary>A bottle at rest before its valve opens.</summary>
 internal static class BottleSteps
 {
-    const string Charge = "when charged", Now = "at the temperature asked";
+    const string Charge = "when charged", Now = "at the temperature asked", Nitrogen = "nitrogen";
 
     /// <summary>Writes the bottle of a layout down, if its supply is one and its contents have a state.</summary>
     /// <param name="log">Where to.</param>
@@ -53,16 +53,29 @@ internal static class BottleSteps
         var contents = ExpandingContents.Of(bottle, agent, temperature);
         var volume = bottle.Volume.CubicMeters;
         if (!double.IsFinite(contents.Pressure)) return;
-        if (contents.Phase == BottlePhase.TwoPhase)
+        if (contents.Phase != BottlePhase.TwoPhase) log.Add(BottleEquations.RestDensity, Now, contents.Agent / volume, contents.Agent, volume);
+        else
         {
-            var part = log.Add(BottleEquations.LiquidPart, Now, contents.LiquidPart, contents.Agent, contents.AgentInGas, contents.LiquidDensity, volume);
+            var perMass = agent.Solubility is { } solubility ? solubility.MolarVolume / Fluid.Of(Nitrogen).MolarMass : 0;
+            var part = log.Add(
+                BottleEquations.LiquidPart, Now, contents.LiquidPart, contents.Agent, contents.AgentInGas, contents.LiquidDensity, contents.NitrogenInLiquid, perMass, volume);
             log.Add(BottleEquations.GasOverLiquid, Now, contents.GasDensity, contents.AgentInGas, contents.NitrogenInGas, part, volume);
         }
-        else log.Add(BottleEquations.RestDensity, Now, contents.Agent / volume, contents.Agent, volume);
-        // What stands over liquid under nitrogen is a mixture, whose pressure has no one compressibility factor to tell.
-        if (agent.Solubility is not null || !double.IsFinite(contents.GasDensity)) return;
-        var constant = agent.Fluid.GasConstant;
-        log.Add(
-            BottleEquations.GasPressure, Now, contents.Pressure, contents.Pressure / (contents.GasDensity * constant * temperature), contents.GasDensity, constant, temperature);
+        if (agent.Solubility is null && double.IsFinite(contents.GasDensity)) Gas(log, Now, agent.Fluid, contents.Pressure, contents.GasDensity, temperature);
+        if (agent.Solubility is not null && contents.Phase == BottlePhase.TwoPhase) UnderNitrogen(log, agent.Fluid, contents, volume);
     }
+
+    static void UnderNitrogen(StepLog log, Fluid agent, in BottleContents contents, double volume)
+    {
+        var (temperature, pressure) = (contents.Temperature, contents.Pressure);
+        var saturated = agent.ExactSaturation(temperature).Pressure;
+        var raised = saturated * Math.Exp(agent.MolarMass / contents.LiquidDensity * (pressure - saturated) / (NitrogenEquilibrium.MolarGasConstant * temperature));
+        var own = log.Add(
+            BottleEquations.AgentPressure, Now, (1 - contents.NitrogenFraction) * raised, contents.NitrogenFraction, saturated, agent.MolarMass, contents.LiquidDensity, pressure, temperature);
+        var nitrogen = Gas(log, Now, Fluid.Of(Nitrogen), pressure - own, contents.NitrogenInGas / ((1 - contents.LiquidPart) * volume), temperature);
+        log.Add(BottleEquations.BottlePressure, Now, pressure, nitrogen, own);
+    }
+
+    static double Gas(StepLog log, string when, Fluid fluid, double pressure, double density, double temperature) =>
+        log.Add(BottleEquations.GasPressure, when, pressure, pressure / (density * fluid.GasConstant * temperature), density, fluid.GasConstant, temperature);
 }

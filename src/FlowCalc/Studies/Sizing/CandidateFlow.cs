@@ -45,11 +45,11 @@ internal sealed class CandidateFlow(SizingModel model, CancellationToken cancell
         if (drive is not { Failure: null } given) return Failed(choices);
         var temperature = layout.Temperature.Kelvins;
         var path = new LiquidPath(liquid.Density(temperature), liquid.Viscosity(temperature), layout.AmbientPressure.Pascals);
-        var line = LiquidLine.Solve(layout, path, given.On(layout), cancellation);
-        if (!line.Report.Converged) return Failed(choices);
+        var (line, _) = LiquidFlow.Solve(layout, given.On(layout), path, turned: null, cancellation);
+        if (line is null) return Failed(choices);
         var sum = new TrialSum(line.State.Flow[0]);
-        foreach (var node in line.Compiled.Network.Nozzles)
-            sum.Add(line.State.Flow[node], model.Wanted[line.Compiled.Points[node]], path.Pressure(line.State.Potential[node]));
+        foreach (var node in line.Line.Network.Nozzles)
+            sum.Add(line.State.Flow[node], model.Wanted[line.Line.Points[node]], path.Pressure(line.State.Potential[node]));
         return sum.Of(choices, model);
     }
 

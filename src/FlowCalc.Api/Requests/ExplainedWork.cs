@@ -1,0 +1,10 @@
+namespace FlowCalc.Api.Requests;
+
+/// <summary>What a call works out where its answer is to be explained.</summary>
+/// <typeparam name="TRequest">What its body describes.</typeparam>
+/// <typeparam name="TAnswer">Its answer.</typeparam>
+/// <param name="Work">Works out the answer with its explanation.</param>
+/// <param name="Points">How many points there are to explain.</param>
+internal sealed record ExplainedWork<TRequest, TAnswer>(DocumentWork<TRequest, TAnswer> Work, Func<TRequest, long> Points)
+    where TRequest : class
+    where TAnswer : class;
