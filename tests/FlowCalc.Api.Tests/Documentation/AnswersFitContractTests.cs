@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using FlowCalc.Api.Tests.Discharge;
 using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;
@@ -56,6 +57,25 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
 
         Assert.Empty(contract.Breaks("DischargeAnswer", await caller.PostDischarge(Documents.Demo, query).Json(200)));
     }
+
+    [Theory]
+    [InlineData("?explain=true")]
+    [InlineData("?explain=true&units=us")]
+    public async Task Explained_answer_fits_the_schema_that_the_contract_publishes(string query)
+    {
+        var contract = await Contract.Published(service);
+
+        foreach (var document in (string[])[Documents.Demo, Documents.Small, GasDocument])
+            Assert.Empty(contract.Breaks("FlowAnswer", await caller.PostFlow(document, query).Json(200)));
+        foreach (var document in (string[])[DischargeDocuments.Small, GasDocument])
+            Assert.Empty(contract.Breaks("DischargeAnswer", await caller.PostDischarge(document, query).Json(200)));
+    }
+
+    static string GasDocument => Documents.SmallWith(small =>
+    {
+        small["agent"] = "carbon-dioxide";
+        small["supply"] = JsonNode.Parse("""{ "bottle": { "volume": "8 L", "fill": "5.4 kg" } }""");
+    });
 
     // Water freezes in one case, and the bottle gives nothing in the other: most fields of a case have nothing to say.
     [Fact]

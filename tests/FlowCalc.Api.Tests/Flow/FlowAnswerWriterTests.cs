@@ -3,7 +3,9 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Explanations;
 using FlowCalc.Api.Flow;
+using FlowCalc.Explanations;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
@@ -26,12 +28,18 @@ public sealed class FlowAnswerWriterTests
             var flow = SteadyFlow.Solve(layout, cancel);
             var answer = FlowAnswers.Of(layout, flow, FlowFindings.Judge(layout, flow, units, cancel), UnitWriter.Of(units));
 
-            var serialized = Serialized(answer);
-
-            Assert.Equal(serialized, Straight(answer, size: 1 << 20));
-            foreach (var size in (int[])[16, 300, 600, 2_000])
-                Assert.Equal(serialized, Straight(answer, size));
+            AssertSame(answer);
+            AssertSame(answer with { Explanation = ExplanationAnswers.Of(FlowExplainer.Of(layout, flow, cancel), UnitWriter.Of(units)) });
         }
+    }
+
+    static void AssertSame(FlowAnswer answer)
+    {
+        var serialized = Serialized(answer);
+
+        Assert.Equal(serialized, Straight(answer, size: 1 << 20));
+        foreach (var size in (int[])[16, 300, 600, 2_000])
+            Assert.Equal(serialized, Straight(answer, size));
     }
 
     static string Serialized(FlowAnswer answer)

@@ -30,6 +30,8 @@ public sealed class SettingTests
     [InlineData("Limits:SizeStock", "61")]
     [InlineData("Limits:SizeWork", "0")]
     [InlineData("Limits:SizeTime", "01:00:01")]
+    [InlineData("Limits:ExplainedPoints", "1")]
+    [InlineData("Limits:ExplainedPoints", "10001")]
     [InlineData("Limits:Concurrent", "-1")]
     [InlineData("Limits:Waiting", "-1")]
     [InlineData("Limits:RequestsPerMinute", "-5")]

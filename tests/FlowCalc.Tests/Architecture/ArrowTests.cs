@@ -15,19 +15,20 @@ public class ArrowTests
     /// <summary>A folder, and the folders of which it knows nothing.</summary>
     public static TheoryData<string, string[]> Arrows => new()
     {
-        { "Quantities", ["Agents", "Losses", "Networks", "Bottles", "Stock", "Limits", "Layouts", "Flows", "Discharge", "Findings"] },
-        { "Agents", ["Losses", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Findings"] },
-        { "ReferenceData", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Stock", "Examples", "Limits", "Layouts", "Flows", "Discharge", "Findings"] },
-        { "Stock", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Findings"] },
-        { "Examples", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Findings"] },
-        { "Losses", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Findings"] },
-        { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Findings"] },
-        { "Bottles", ["Layouts", "Flows", "Discharge", "Findings"] },
-        { "Limits", ["Layouts", "Flows", "Discharge", "Findings"] },
-        { "Layouts", ["Flows", "Discharge", "Findings"] },
-        { "Flows", ["Discharge", "Findings"] },
-        { "Discharge", ["Findings", "Studies"] },
-        { "Findings", ["Studies"] },
+        { "Quantities", ["Agents", "Losses", "Networks", "Bottles", "Stock", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Agents", ["Losses", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "ReferenceData", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Stock", "Examples", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Stock", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Examples", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Losses", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Bottles", ["Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Limits", ["Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Layouts", ["Flows", "Discharge", "Explanations", "Findings"] },
+        { "Flows", ["Discharge", "Explanations", "Findings"] },
+        { "Discharge", ["Explanations", "Findings", "Studies"] },
+        { "Explanations", ["Findings", "Studies"] },
+        { "Findings", ["Explanations", "Studies"] },
     };
 
     [Theory]

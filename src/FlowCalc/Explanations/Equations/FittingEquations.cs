@@ -23,7 +23,7 @@ internal static class FittingEquations
         Id = "kv-loss",
         Name = "loss by a flow coefficient Kv",
         Template = "{n}·{ρ}/1000·({m}/{ρ})·|{m}/{ρ}|/{Kv}²",
-        Symbols = [Drop, Count, Density, MassFlow, Of("Kv", "flow coefficient; 1 m3/h is 1/(3600·√100000) m3/s/Pa^0.5, Cv is 0.865 of that Kv", QuantityKind.FlowCoefficient)],
+        Symbols = [Drop, Count, Density, MassFlow, Of("Kv", "flow coefficient; 1 m3/h is 8.784105e-7 m3/s/Pa^0.5, 1 Cv (1 US gal/min at 1 psi) 7.598054e-7", QuantityKind.FlowCoefficient)],
         Range = "turbulent flow; below a valve Reynolds number of about 1e4 it promises too much",
         Source = "IEC 60534-1 (from memory)",
     };

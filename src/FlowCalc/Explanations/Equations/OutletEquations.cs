@@ -43,7 +43,7 @@ internal static class OutletEquations
         Id = "k-factor-area",
         Name = "discharge coefficient times area that a K-factor stands for",
         Template = "{K}·√(1000/2)",
-        Symbols = [EffectiveArea, Of("K", "K-factor; 1 L/min/bar^0.5 is 5.270463e-8 m3/s/Pa^0.5", QuantityKind.KFactor)],
+        Symbols = [EffectiveArea, Of("K", "K-factor; 1 L/min/bar^0.5 is 5.270463e-8 m3/s/Pa^0.5, 1 US gal/min/psi^0.5 7.598054e-7", QuantityKind.KFactor)],
         Range = "K refers to 1000 kg/m3 and total pressure",
         Source = "definition of a K-factor",
     };
