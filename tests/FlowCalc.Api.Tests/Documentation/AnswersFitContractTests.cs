@@ -74,7 +74,8 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     static string GasDocument => Documents.SmallWith(small =>
     {
         small["agent"] = "carbon-dioxide";
-        small["supply"] = JsonNode.Parse("""{ "bottle": { "volume": "8 L", "fill": "5.4 kg" } }""");
+        small["supply"] = JsonNode.Parse("""{ "bottle": { "volume": "2 L", "fill": "1.3 kg" } }""");
+        small["cases"] = JsonNode.Parse("""{ "temperatures": ["20 °C"] }""");
     });
 
     // Water freezes in one case, and the bottle gives nothing in the other: most fields of a case have nothing to say.
