@@ -51,6 +51,17 @@ internal static class CompressibleRuns
             {
                 (start, lack) = Start(path, above, first, flux);
                 inside = path.At(start);
+                // A liquid right over its bubble point looks slow, and is not where its speed makes it boil.
+                if (!isChoked && square > outside.ChokingFluxSquared(end))
+                {
+                    (end, isChoked) = FastEnd(path, below, last, flux);
+                    outside = path.At(end);
+                }
+                if (lack == 0 && square > inside.ChokingFluxSquared(start))
+                {
+                    (start, lack) = FastStart(path, above, first, flux);
+                    inside = path.At(start);
+                }
             }
         }
         (state.StartLog[run], state.EndLog[run], state.IsChoked[run]) = (start, end, isChoked);
@@ -85,7 +96,12 @@ internal static class CompressibleRuns
     static (double Log, bool IsChoked) End<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
         var square = flux * flux;
-        if (square < Slow * point.ChokingFluxSquared(total)) return (Static(path, total, point, square, path.LogLow), false);
+        return square < Slow * point.ChokingFluxSquared(total) ? (Static(path, total, point, square, path.LogLow), false) : FastEnd(path, total, point, flux);
+    }
+
+    static (double Log, bool IsChoked) FastEnd<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    {
+        var square = flux * flux;
         var choking = path.ChokingLog(flux);
         var sonic = path.At(choking);
         return point.Work <= sonic.Work + 0.5 * square / (sonic.Density * sonic.Density) ? (choking, true) : (Static(path, total, point, square, choking), false);
@@ -95,7 +111,12 @@ internal static class CompressibleRuns
     static (double Log, double Lack) Start<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
         var square = flux * flux;
-        if (square < Slow * point.ChokingFluxSquared(total)) return (Static(path, total, point, square, path.LogLow), 0);
+        return square < Slow * point.ChokingFluxSquared(total) ? (Static(path, total, point, square, path.LogLow), 0) : FastStart(path, total, point, flux);
+    }
+
+    static (double Log, double Lack) FastStart<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    {
+        var square = flux * flux;
         var choking = path.ChokingLog(flux);
         var sonic = path.At(choking);
         var lack = sonic.Work + 0.5 * square / (sonic.Density * sonic.Density) - point.Work;
