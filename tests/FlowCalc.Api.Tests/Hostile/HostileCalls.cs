@@ -9,7 +9,8 @@ namespace FlowCalc.Api.Tests.Hostile;
 /// <summary>Sends hostile documents to a call, and keeps what was wrong with an answer.</summary>
 /// <param name="path">The call.</param>
 /// <param name="documentOf">The document of a seed.</param>
-sealed class HostileCalls(string path, Func<int, byte[]> documentOf)
+/// <param name="explains">Whether to ask for an explanation too.</param>
+sealed class HostileCalls(string path, Func<int, byte[]> documentOf, bool explains = false)
 {
     readonly ConcurrentDictionary<int, int> statuses = new();
     readonly ConcurrentQueue<string> wrong = new();
@@ -37,7 +38,7 @@ sealed class HostileCalls(string path, Func<int, byte[]> documentOf)
         await Parallel.ForAsync(first, first + count, TestContext.Current.CancellationToken, async (seed, cancel) =>
         {
             var document = documentOf(seed);
-            using var response = await caller.PostLayout(path, document, (seed % 3) switch { 0 => "", 1 => "?units=us", _ => "?units=si" });
+            using var response = await caller.PostLayout(path, document, "?units=" + (seed % 3) switch { 0 => "metric", 1 => "us", _ => "si" } + (explains ? "&explain=true" : ""));
             var answer = await response.Content.ReadAsByteArrayAsync(cancel);
 
             var status = (int)response.StatusCode;

@@ -117,6 +117,45 @@ public class FlowExplanationTests
     }
 
     [Fact]
+    public void Fittings_and_steps_of_every_kind_are_redone_by_hand()
+    {
+        var (layout, flow, explained) = Explain(Documents.Water(
+            """
+            { "id": "W", "kind": "reducer" }, { "id": "V", "kind": "reducer" }, { "id": "J", "kind": "junction" }, { "id": "C", "kind": "cap" },
+            { "id": "N", "kind": "nozzle", "orifice": { "diameter": "2 mm", "dischargeCoefficient": 0.7, "count": 2 } }
+            """,
+            """
+            { "id": "R1", "from": "S", "to": "W", "bore": "6 mm", "length": "1 m", "lossCoefficient": 2.5, "fittings": [
+              { "fitting": { "kind": "union", "bore": "4 mm", "length": "3 mm" }, "count": 2 }, { "kind": "union", "bore": "4.5 mm", "length": "30 mm" }, { "kind": "bulkhead-union", "bore": "5 mm", "length": "45 mm" },
+              { "kind": "elbow", "angle": "45°", "bore": "5 mm", "length": "20 mm" }, { "kind": "elbow", "bore": "6 mm", "length": "20 mm" }, { "kind": "strainer", "kv": "1 m3/h" }, { "kind": "check-valve", "lossCoefficient": 3 } ] },
+            { "id": "R2", "from": "W", "to": "V", "bore": "8 mm", "length": "1 m" }, { "id": "R3", "from": "V", "to": "J", "bore": "5 mm", "length": "0.5 m" },
+            { "id": "R4", "from": "J", "to": "N", "bore": "5 mm", "length": "0.5 m" }, { "id": "R5", "from": "J", "to": "C", "bore": "5 mm", "length": "0.5 m", "rise": "0.2 m", "bends": [ { "angle": "60°", "radius": "15 mm" } ],
+              "fittings": [ { "kind": "union", "bore": "4 mm", "length": "30 mm" } ] }
+            """));
+
+        RedoneByHand.Check(explained.Steps);
+        AnswersAgree(layout, flow, explained);
+        foreach (var law in (string[])["thick-orifice-tau", "thick-orifice", "sharp-contraction", "sudden-expansion", "sharp-turn", "kv-loss", "coefficient-loss", "orifice-area"])
+            Assert.Contains(explained.Steps, step => step.Equation.Id == law);
+        Assert.Equal(["rise", "drop-of-run", "end-pressure"], explained.Steps.Where(step => step.Id == "R5").Select(step => step.Equation.Id));
+    }
+
+    [Fact]
+    public void A_nozzle_that_height_keeps_dry_says_so()
+    {
+        var (layout, flow, explained) = Explain(Documents.Water(
+            """{ "id": "T", "kind": "tee", "fedThrough": "run", "body": "smooth" }, { "id": "low", "kind": "nozzle", "kFactor": "1 L/min/bar^0.5" }, { "id": "high", "kind": "nozzle", "kFactor": "1 L/min/bar^0.5" }""",
+            """
+            { "from": "S", "to": "T", "bore": "8 mm", "length": "1 m" }, { "from": "T", "to": "low", "leaves": "run", "bore": "6 mm", "length": "1 m" },
+            { "from": "T", "to": "high", "leaves": "branch", "bore": "6 mm", "length": "3 m", "rise": "3 m" }
+            """, pressure: "0.1 bar"));
+
+        RedoneByHand.Check(explained.Steps);
+        AnswersAgree(layout, flow, explained);
+        Assert.Contains(explained.Steps, step => step.Id == "high" && step.Equation.Id == "dry-nozzle");
+    }
+
+    [Fact]
     public void A_flow_that_was_not_found_has_no_explanation()
     {
         var layout = Documents.Read(Documents.Water("""{ "id": "N", "kind": "nozzle", "kFactor": "2 L/min/bar^0.5" }""", """{ "from": "S", "to": "N", "bore": "8 mm", "length": "1 m" }"""));

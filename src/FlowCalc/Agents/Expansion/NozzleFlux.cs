@@ -44,7 +44,7 @@ internal static class NozzleFlux
     public static double PartThatBoils(INozzleWay way, double stagnation, double ambient, NozzleModel model)
     {
         var hint = default(NozzleHint);
-        return way.HasDelay ? Part(way, stagnation, ambient, model, ref hint) : 1;
+        return way.TrySonic(ambient, ref hint, out _) ? 1 : Part(way, stagnation, ambient, model, ref hint);
     }
 
     static double Part(INozzleWay way, double stagnation, double ambient, NozzleModel model, ref NozzleHint hint)

@@ -158,7 +158,7 @@ internal static class BottleEquations
         Name = "how fast the cushion's density falls",
         Template = "-{ρg}·{dV}/{Vg}",
         Symbols = [DensityRate, GasDensity, VolumeRate, GasVolume],
-        Range = "while the dip tube draws liquid",
+        Range = "while the dip tube draws liquid; the little vapour in the cushion counts as gas, so that its density is a little over that of the gas alone",
         Source = "conservation of mass",
     };
 
@@ -166,7 +166,7 @@ internal static class BottleEquations
     {
         Id = "cushion-temperature-rate",
         Name = "how fast the cushion cools before any heat has come to it: the energy balance that time integrates",
-        Template = "{T}·{β}/({ρg}²·{cv})·({dρ})",
+        Template = "{T}·{β}/({ρg}²·{cv})·{dρ}",
         Symbols = [Si("dT", "change of the gas temperature in a second", "K/s"), Temperature, Si("β", "∂p/∂T at constant density", "Pa/K"), GasDensity, Si("cv", "heat capacity at constant volume", "J/(kg·K)"), DensityRate],
         Range = "at the start, when wall and gas have one temperature; heat, h·A·(wall - gas)/(m·cv), is added as they part",
         Source = "first law for a uniform gas; heat by W. H. McAdams 1954, Nu = 0.13 Ra^(1/3) (from memory)",

@@ -65,7 +65,7 @@ internal static class TubeEquations
         Id = "friction-transition",
         Name = "friction factor between laminar and turbulent flow: a cubic that takes over value and slope at both ends",
         Template = "0.032 + t·(a + t·(3·({f2} - 0.032) - 2·a - b + t·(a + b - 2·({f2} - 0.032))))",
-        With = "t = ({Re} - 2000)/2000, a = -0.032, b = 2000·({f2'})",
+        With = "t = ({Re} - 2000)/2000, a = -0.032, b = 2000·{f2'}",
         Symbols = [Friction, Reynolds, Plain("f2", "Colebrook's factor at Re 4000"), Plain("f2'", "its slope by Re there")],
         Range = "Re 2000 to 4000, where flow is intermittent: ±30 %",
         Source = "a modelling choice of this project",

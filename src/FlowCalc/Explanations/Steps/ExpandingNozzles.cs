@@ -9,6 +9,9 @@ namespace FlowCalc.Explanations;
 /// <param name="ambient">Absolute pressure of the surroundings, Pa.</param>
 internal sealed class ExpandingNozzles(StepLog log, SolvedExpanding solved, double ambient)
 {
+    // Parts of the surroundings' pressure: nearer to it the work of the expansion is lost in the digits of enthalpies.
+    const double NearRest = 1e-5;
+
     readonly IStream stream = solved.Stream();
 
     /// <summary>Writes a nozzle down.</summary>
@@ -25,6 +28,7 @@ internal sealed class ExpandingNozzles(StepLog log, SolvedExpanding solved, doub
             return;
         }
         log.Add(GasNozzleEquations.Flow, "flow", area * flux, area, flux);
+        if (pressure < ambient * (1 + NearRest)) return;
         var way = stream.Nozzle(pressure);
         var part = NozzleFlux.PartThatBoils(way, pressure, ambient, solved.Model);
         var (exact, throat) = NozzleFlux.Of(way, pressure, ambient, solved.Model);
