@@ -84,7 +84,10 @@ internal static class LayoutCompiler
         return run.Leaves == TeePort.Run ? RunFedTeeShape.Run(body) : RunFedTeeShape.Branch(boreRatio, 0, body);
     }
 
-    static double BoreStep(double from, double to)
+    /// <summary>Loss of a step in bore, 1/m⁴; 0 where the bores are one.</summary>
+    /// <param name="from">Bore before it, m.</param>
+    /// <param name="to">Bore behind it, m.</param>
+    public static double BoreStep(double from, double to)
     {
         var (smaller, larger) = (Math.Min(from, to), Math.Max(from, to));
         if (!FittingLosses.IsTighter(smaller, larger)) return 0;
