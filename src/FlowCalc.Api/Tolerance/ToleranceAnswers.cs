@@ -15,7 +15,7 @@ internal static class ToleranceAnswers
         "Samples: a Latin hypercube (McKay, Beckman, Conover 1979) with strata paired at random, drawn by a counter-based generator, so that the same seed gives the same answer on every machine. A normal is cut four standard deviations off and drawn in proportion between the cuts. Inputs are independent of each other.",
         "Chances: the part of the samples, with the interval of Wilson (1927) for a confidence of 95 %. It knows of the inputs' spread only, not of what the model itself leaves open, for which see the band of the call itself. Findings that hang on nothing that varies come to 0 or 1.",
         "Sensitivities: first-order indices from the same samples by bins of equal chance, with the differences that chance alone makes taken off (given data); standard errors by the jackknife over 20 groups. What they leave of 1 is due to inputs together, or below what so many samples tell apart.",
-        "A discharge is followed as exactly as its band is: times and shares within about a thousandth; without the band, so that findings which only the band gives are not counted.",
+        "A discharge is followed as exactly as its band is: times of a liquid within about a thousandth of those of the call itself, of other agents within about a hundredth; without the band, so that findings which only the band gives are not counted.",
     ];
 
     /// <summary>The answer.</summary>

@@ -100,7 +100,6 @@ public class ToleranceReaderTests
     [InlineData("""{ "chargePressure": { "uniform": 1 } }""", "/spreads/chargePressure", "over the ambient pressure")]
     [InlineData("""{ "fill": { "uniform": 0.6 } }""", "/spreads/fill", "leave the gas any room")]
     [InlineData("""{ "runs/C/length": { "uniform": "2.35 m" } }""", "/spreads/runs~1C~1length", "the arcs of its bends alone take 62.8 mm")]
-    [InlineData("""{ "runs/A/length": { "uniform": "1 m" } }""", "/spreads/runs~1A~1length", "it rises or falls by 300 mm")]
     [InlineData("""{ "bore": { "normal": 0.01 }, "bore": { "normal": 0.02 } }""", "/spreads/bore", "spread already")]
     [InlineData("{}", "/spreads", "1 to 10000")]
     [InlineData("[]", "/spreads", "an object of spreads")]

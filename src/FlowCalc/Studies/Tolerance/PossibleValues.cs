@@ -37,9 +37,7 @@ internal static class PossibleValues
         double arcs = 0;
         foreach (var bend in run.Bends) arcs += bend.Arcs.Meters;
         if (!Sizes.RunLength.Holds(length)) return Outside(Sizes.RunLength);
-        if (length < arcs) return Text($"the arcs of its bends alone take {1e3 * arcs:0.#} mm");
-        var rise = Math.Abs(run.Rise.Meters);
-        return length >= rise ? null : Text($"it rises or falls by {1e3 * rise:0.#} mm, and is as long or longer");
+        return length >= arcs ? null : Text($"the arcs of its bends alone take {1e3 * arcs:0.#} mm");
     }
 
     /// <summary>A K-factor, m³/(s·√Pa).</summary>

@@ -9,7 +9,7 @@ public enum SpreadKind
     /// <summary>Roughness of a tube: one variable a size of tube; one a run that states its own bore.</summary>
     Roughness,
 
-    /// <summary>Developed length of a run: one variable a run, each being cut by itself. What it is longer or shorter by is straight tube.</summary>
+    /// <summary>Developed length of a run: one variable a run, each being cut by itself. What it is longer or shorter by is straight tube; rise and places stay as drawn.</summary>
     Length,
 
     /// <summary>K-factor of a nozzle, or discharge coefficient times area of its orifice: one variable a nozzle.</summary>
