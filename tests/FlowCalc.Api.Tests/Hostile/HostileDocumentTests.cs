@@ -88,6 +88,8 @@ public sealed class HostileDocumentTests
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);
 
-        calls.AssertRight(count);
+        // A document has to make sense, and so has what is asked of it: fewer requests have an answer than documents by themselves.
+        Assert.True(calls.Wrong.Count == 0, string.Join("\n\n", calls.Wrong.Take(3)));
+        Assert.True(calls.Of(200) > count / 10 && calls.Of(422) > count / 5, $"{calls.Of(200)} answers, {calls.Of(422)} faults of {count}");
     }
 }
