@@ -83,11 +83,13 @@ public sealed class HostileDocumentTests
     public async Task Every_request_for_sizes_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 5_000 : 150;
-        await using var service = Service.With(("Limits:SizeTime", "00:01:00"), ("Limits:SizeWork", "1000"));
+        await using var service = Service.With(("Limits:SizeTime", "00:01:00"), ("Limits:SizeWork", "1000"), ("Limits:SizePoints", "1000"));
         var calls = new HostileCalls("/v1/size", HostileSizings.Of);
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);
 
-        calls.AssertRight(count);
+        // A document has to make sense, and so has what is asked of it: fewer requests have an answer than documents by themselves.
+        Assert.True(calls.Wrong.Count == 0, string.Join("\n\n", calls.Wrong.Take(3)));
+        Assert.True(calls.Of(200) > count / 10 && calls.Of(422) > count / 5, $"{calls.Of(200)} answers, {calls.Of(422)} faults of {count}");
     }
 }
