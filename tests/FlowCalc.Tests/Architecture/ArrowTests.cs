@@ -24,9 +24,10 @@ public class ArrowTests
         { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Findings"] },
         { "Bottles", ["Layouts", "Flows", "Discharge", "Findings"] },
         { "Limits", ["Layouts", "Flows", "Discharge", "Findings"] },
-        { "Layouts", ["Flows", "Discharge", "Findings"] },
-        { "Flows", ["Discharge", "Findings"] },
-        { "Discharge", ["Findings", "Studies"] },
+        { "Layouts", ["Flows", "Discharge", "Routes", "Findings"] },
+        { "Flows", ["Discharge", "Routes", "Findings"] },
+        { "Discharge", ["Routes", "Findings", "Studies"] },
+        { "Routes", ["Agents", "Networks", "Bottles", "Flows", "Discharge", "Findings", "Studies"] },
         { "Findings", ["Studies"] },
     };
 
