@@ -68,6 +68,15 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/size</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan SizeTime { get; init; } = TimeSpan.FromSeconds(30);
 
+    /// <summary>Most points of a layout on <c>/v1/cut-list</c>, 2 to 100 000.</summary>
+    public int CutListPoints { get; init; } = 10_000;
+
+    /// <summary>Most runs, bends, fittings, clips and hot places together on <c>/v1/cut-list</c>, 2 to 1 000 000.</summary>
+    public int CutListParts { get; init; } = 50_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/cut-list</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan CutListTime { get; init; } = TimeSpan.FromSeconds(4);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -107,6 +116,9 @@ public sealed class ServiceLimits
         && SizeStock is >= 1 and <= 60
         && SizeWork is >= 1 and <= 100_000_000
         && IsTime(SizeTime)
+        && CutListPoints is >= 2 and <= 100_000
+        && CutListParts is >= 2 and <= 1_000_000
+        && IsTime(CutListTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

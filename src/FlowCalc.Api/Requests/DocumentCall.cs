@@ -26,12 +26,14 @@ internal static class DocumentCall
     /// <param name="read">Reads its body.</param>
     /// <param name="work">What it works out.</param>
     /// <param name="writer">Writes its answer.</param>
+    /// <param name="others">Names of the query that the call has read itself.</param>
     public static async Task AnswerAsync<TRequest, TAnswer>(
-        HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Action<JsonText, TAnswer> writer)
+        HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Action<JsonText, TAnswer> writer,
+        params string[] others)
         where TRequest : class
         where TAnswer : class
     {
-        var write = QueryUnits.Read(context.Request, out var fault);
+        var write = QueryUnits.Read(context.Request, out var fault, others);
         fault ??= JsonContentType.Fault(context.Request);
         if (fault is null)
         {

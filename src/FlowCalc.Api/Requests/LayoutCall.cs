@@ -14,12 +14,13 @@ internal static class LayoutCall
     /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
     /// <param name="work">What it works out.</param>
     /// <param name="writer">Writes its answer.</param>
+    /// <param name="others">Names of the query that the call has read itself.</param>
     public static Task AnswerAsync<TAnswer>(
-        HttpContext context, ServiceLimits limits, LayoutReaderOptions options, TimeSpan longest, DocumentWork<Layout, TAnswer> work, Action<JsonText, TAnswer> writer)
+        HttpContext context, ServiceLimits limits, LayoutReaderOptions options, TimeSpan longest, DocumentWork<Layout, TAnswer> work, Action<JsonText, TAnswer> writer, params string[] others)
         where TAnswer : class =>
         DocumentCall.AnswerAsync(context, limits, longest, (utf8, cancel) =>
         {
             var reading = LayoutReader.Read(utf8, options, cancel);
             return (reading.Layout, reading.Faults);
-        }, work, writer);
+        }, work, writer, others);
 }

@@ -42,6 +42,15 @@ public sealed class KeptExampleTests(Service service) : IDisposable
         await Compare(call, JsonSerializer.SerializeToElement(answer), within: 1e-4);
     }
 
+    [Fact]
+    public async Task Kept_cut_list_of_the_demo_is_what_the_service_answers()
+    {
+        var answer = JsonNode.Parse((await caller.PostCutList(Documents.Demo).Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare("cutlist", JsonSerializer.SerializeToElement(answer));
+    }
+
     // Long lists are shown by their first two entries.
     [Theory]
     [InlineData("agents", "/v1/agents")]
