@@ -1,5 +1,6 @@
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Compare;
+using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
@@ -29,6 +30,7 @@ app.MapCompare();
 app.MapTolerance();
 app.MapJobs();
 app.MapSize();
+app.MapCutList();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

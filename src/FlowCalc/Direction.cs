@@ -13,7 +13,15 @@ public readonly record struct Direction(double X, double Y, double Z)
     /// <param name="other">The other direction; neither may have length 0.</param>
     public double AngleTo(Direction other)
     {
-        var cross = new Direction(Y * other.Z - Z * other.Y, Z * other.X - X * other.Z, X * other.Y - Y * other.X);
-        return Math.Atan2(cross.Length, X * other.X + Y * other.Y + Z * other.Z);
+        var cross = Cross(other);
+        return Math.Atan2(cross.Length, Dot(other));
     }
+
+    /// <summary>The direction square to two, by the right hand; as long as the product of their lengths and the sine between them.</summary>
+    /// <param name="other">The other direction.</param>
+    public Direction Cross(Direction other) => new(Y * other.Z - Z * other.Y, Z * other.X - X * other.Z, X * other.Y - Y * other.X);
+
+    /// <summary>The product of two directions: of their lengths and the cosine between them.</summary>
+    /// <param name="other">The other direction.</param>
+    public double Dot(Direction other) => X * other.X + Y * other.Y + Z * other.Z;
 }

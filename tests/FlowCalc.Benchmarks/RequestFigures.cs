@@ -74,6 +74,7 @@ internal static class RequestFigures
         }
         together.Sort();
         alone.Sort();
+        QuickFigures.Line($"cut-list-request-{CutListFigures.Runs}", await MicrosecondsAsync(client, "/v1/cut-list", CutListFigures.Document()));
         QuickFigures.Line("discharge-request-10", together[2]);
         QuickFigures.Line("discharge-request-alone-10", alone[2]);
     }

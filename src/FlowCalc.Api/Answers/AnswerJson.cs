@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Compare;
+using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
@@ -18,6 +19,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(CompareAnswer))]
 [JsonSerializable(typeof(ToleranceAnswer))]
 [JsonSerializable(typeof(SizeAnswer))]
+[JsonSerializable(typeof(CutListAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

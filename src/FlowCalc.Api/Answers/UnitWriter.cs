@@ -55,6 +55,8 @@ internal sealed class UnitWriter
 
     public Quantity Of(Length length) => Of(length.Meters, QuantityKind.Length);
 
+    public Quantity? Of(Length? length) => length is { } known ? Of(known) : null;
+
     /// <summary>A measure; a plain number has the unit 1.</summary>
     public Quantity Of(Measure measure) => measure.Kind is { } kind ? Of(measure.Si, kind) : new Quantity(Plain(measure.Si), "1");
 

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
@@ -13,6 +14,10 @@ namespace FlowCalc.Api.Documentation;
 internal static class CallDescriptions
 {
     public const string Json = "application/json";
+
+    const string Csv = "text/csv";
+
+    const string CsvExample = "kind,name,count,size_mm,length_mm,note\r\nclip,8 mm,12,8,,lined and of metal; over a sleeve a size larger\r\n";
 
     public const string NoReplacement = "The answer replaces neither the maker's instructions nor the rules that apply, licensed practice or a discharge test.";
 
@@ -49,6 +54,29 @@ internal static class CallDescriptions
                 """));
             AddExplain(operation, "of each case the state at its start, the flow of the filled line at that pressure, and how fast the bottle changes then: equations with their numbers in place and their sources, not every step of time");
             SetExamples(operation, "The discharge; the examples show the first two entries of every list.", ContractExamples.Answer("discharge"), ContractExamples.Answer("discharge-explained"));
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes <c>POST /v1/cut-list</c>.</summary>
+    public static void DescribeCutList(this RouteHandlerBuilder call) => call
+        .Produces<CutListAnswer>(200, Json, Csv)
+        .ProducesFaults(400, 413, 415, 422, 429)
+        .AddOpenApiOperationTransformer((operation, context, _) =>
+        {
+            var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
+            DescribeLayoutCall(operation, FormattableString.Invariant(
+                $"""
+                Takes a layout document and answers what is cut, bent, clipped, sleeved and ordered to build it: every piece of tube with its cut length, its bend marks from one end and the turns between bend planes; clips with their places; the pieces packed into the document's stock; fittings, nozzles and tube counted. `cutting` in the document says how the bench works; what it leaves open is listed among the assumptions. No flow is solved. A run given by its length has no places for its bends, so it gets its length and no marks.
+
+                As CSV (RFC 4180) the table `pieces` has one row a piece, its marks in columns of their own, and `order` one row a tube, bar, fitting, nozzle, clip and sleeve, then the findings and cautions. Lengths there are in mm, in or m by `units`, as the columns say, to a hundredth of a millimetre; text that a spreadsheet would take for a formula has an apostrophe before it; a table that is not plain ASCII starts with a byte order mark.
+
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CutListPoints} points, at most {limits.CutListParts} runs, bends, fittings, clips and hot places together, and {limits.CutListTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                """));
+            AddChoice(operation, CutListEndpoint.Format, CutListEndpoint.Formats, "How to write the answer.");
+            AddChoice(operation, CutListEndpoint.Part, CutListEndpoint.Parts, "Which table, of `format=csv` alone.");
+            SetExample(operation, "200", Json, ContractExamples.Answer("cutlist"), "The cut list; the example shows the first two entries of every list.");
+            if (operation.Responses?.GetValueOrDefault("200")?.Content?.TryGetValue(Csv, out var table) == true)
+                (table.Schema, table.Example) = (new OpenApiSchema { Type = JsonSchemaType.String }, CsvExample);
             return Task.CompletedTask;
         });
 
@@ -153,6 +181,16 @@ internal static class CallDescriptions
                 ["explained"] = new OpenApiExample { Summary = "With explain=true, of a small layout, long lists by their first entries", Value = explained },
             };
     }
+
+    static void AddChoice(OpenApiOperation operation, string name, string[] words, string description) =>
+        operation.Parameters!.Add(new OpenApiParameter
+        {
+            Name = name,
+            In = ParameterLocation.Query,
+            Description = description,
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. words.Select(word => JsonValue.Create(word))], Default = words[0] },
+            Example = words[0],
+        });
 
     static void AddChart(OpenApiOperation operation)
     {

@@ -67,6 +67,10 @@ internal static class FaultExamples
                 layout,
                 ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.FlowTime))],
+            "CutList" => [
+                layout,
+                ("too-much", "More parts than one answer holds", Problems.TooMuch($"Its runs, bends, fittings, clips and hot places are {limits.CutListParts + 1L} together; this call takes {limits.CutListParts}.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.CutListTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

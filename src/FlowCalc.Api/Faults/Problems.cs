@@ -65,6 +65,10 @@ internal static class Problems
             [""] = [Invariant($"The answer was not ready within {limit.TotalSeconds} s, the longest that this call may take. A layout with fewer points takes less, a discharge with fewer cases, a study with fewer samples.")],
         });
 
+    /// <summary>A layout that was read and asks for more than one answer holds.</summary>
+    public static Problem TooMuch(FormattableString why) =>
+        Of(422, "The layout is too large for this call.", new Dictionary<string, string[]> { [""] = [Invariant(why)] });
+
     public static Problem Busy(ServiceLimits limits) =>
         Of(429, Invariant($"The service is busy: {limits.Workers} requests are worked on and {limits.Waiting} wait. Try again after the time in Retry-After, in seconds."));
 

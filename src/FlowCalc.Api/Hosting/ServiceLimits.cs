@@ -70,6 +70,14 @@ public sealed class ServiceLimits
 
     /// <summary>Most points that <c>explain=true</c> explains, 2 to 10 000; on <c>/v1/discharge</c> points of the layout times cases. An explanation has about 10 kB a point.</summary>
     public int ExplainedPoints { get; init; } = 500;
+    /// <summary>Most points of a layout on <c>/v1/cut-list</c>, 2 to 100 000.</summary>
+    public int CutListPoints { get; init; } = 10_000;
+
+    /// <summary>Most runs, bends, fittings, clips and hot places together on <c>/v1/cut-list</c>, 2 to 1 000 000.</summary>
+    public int CutListParts { get; init; } = 50_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/cut-list</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan CutListTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
@@ -111,6 +119,9 @@ public sealed class ServiceLimits
         && SizeWork is >= 1 and <= 100_000_000
         && IsTime(SizeTime)
         && ExplainedPoints is >= 2 and <= 10_000
+        && CutListPoints is >= 2 and <= 100_000
+        && CutListParts is >= 2 and <= 1_000_000
+        && IsTime(CutListTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

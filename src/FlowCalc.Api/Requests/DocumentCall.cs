@@ -27,13 +27,14 @@ internal static class DocumentCall
     /// <param name="work">What it works out.</param>
     /// <param name="writer">Writes its answer.</param>
     /// <param name="explained">What it works out where the query asks for an explanation; null for a call that has none.</param>
+    /// <param name="others">Names of the query that the call has read itself.</param>
     public static async Task AnswerAsync<TRequest, TAnswer>(
         HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Action<JsonText, TAnswer> writer,
-        ExplainedWork<TRequest, TAnswer>? explained = null)
+        ExplainedWork<TRequest, TAnswer>? explained = null, params string[] others)
         where TRequest : class
         where TAnswer : class
     {
-        var query = LayoutQuery.Read(context.Request, explained is not null, out var fault);
+        var query = LayoutQuery.Read(context.Request, explained is not null, others, out var fault);
         fault ??= JsonContentType.Fault(context.Request);
         if (fault is null)
         {

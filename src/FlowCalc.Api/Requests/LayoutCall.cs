@@ -15,13 +15,14 @@ internal static class LayoutCall
     /// <param name="work">What it works out.</param>
     /// <param name="writer">Writes its answer.</param>
     /// <param name="explained">What it works out where the query asks for an explanation; null for a call that has none.</param>
+    /// <param name="others">Names of the query that the call has read itself.</param>
     public static Task AnswerAsync<TAnswer>(
         HttpContext context, ServiceLimits limits, LayoutReaderOptions options, TimeSpan longest, DocumentWork<Layout, TAnswer> work, Action<JsonText, TAnswer> writer,
-        ExplainedWork<Layout, TAnswer>? explained = null)
+        ExplainedWork<Layout, TAnswer>? explained = null, params string[] others)
         where TAnswer : class =>
         DocumentCall.AnswerAsync(context, limits, longest, (utf8, cancel) =>
         {
             var reading = LayoutReader.Read(utf8, options, cancel);
             return (reading.Layout, reading.Faults);
-        }, work, writer, explained);
+        }, work, writer, explained, others);
 }

@@ -13,12 +13,13 @@ internal readonly record struct LayoutQuery(UnitWriter Write, bool Explains)
     /// <summary>Reads a query.</summary>
     /// <param name="request">The request.</param>
     /// <param name="mayExplain">Whether the call can explain its answer.</param>
+    /// <param name="others">Names that the call takes besides and has read itself.</param>
     /// <param name="fault">What does not fit; null where all does.</param>
-    public static LayoutQuery Read(HttpRequest request, bool mayExplain, out Problem? fault)
+    public static LayoutQuery Read(HttpRequest request, bool mayExplain, string[] others, out Problem? fault)
     {
         if (!mayExplain || !request.QueryString.HasValue)
-            return new(QueryUnits.Read(request, out fault), false);
-        var write = QueryUnits.Read(request, out fault, Explain);
+            return new(QueryUnits.Read(request, out fault, others), false);
+        var write = QueryUnits.Read(request, out fault, [Explain, .. others]);
         var values = request.Query[Explain];
         if (values.Count > 1)
             fault = Problems.Together(fault, Problems.Query(Explain, "It stands more than once; once is enough."));

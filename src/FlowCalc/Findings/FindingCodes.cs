@@ -24,6 +24,9 @@ public static class FindingCodes
     /// <summary>The liquid is under so little pressure that it boils.</summary>
     public const string BelowVapourPressure = "below-vapour-pressure";
 
+    /// <summary>A run is given by its length, so that its bends have no place.</summary>
+    public const string BendPlacesUnknown = "bend-places-unknown";
+
     /// <summary>A bend is tighter than its tube allows.</summary>
     public const string BendTooTight = "bend-too-tight";
 
@@ -39,11 +42,17 @@ public static class FindingCodes
     /// <summary>The liquid leaves the bottle's gas little or no room.</summary>
     public const string BottleLiquidFull = "bottle-liquid-full";
 
+    /// <summary>A panel is thicker than its bulkhead union takes.</summary>
+    public const string BulkheadGrip = "bulkhead-grip";
+
     /// <summary>Carbon dioxide would be let go where people can be.</summary>
     public const string CarbonDioxideNearPeople = "carbon-dioxide-near-people";
 
     /// <summary>The flow in a tube reaches the speed of sound.</summary>
     public const string ChokedRun = "choked-run";
+
+    /// <summary>Clips are farther apart than the tube bears.</summary>
+    public const string ClipTooFar = "clip-too-far";
 
     /// <summary>A discharge is too slow only when it is cold.</summary>
     public const string ColdUnderpowered = "cold-underpowered";
@@ -66,17 +75,38 @@ public static class FindingCodes
     /// <summary>A bottle of a liquefied gas holds more than is usual.</summary>
     public const string FillAboveUsual = "fill-above-usual";
 
+    /// <summary>A fitting has no clip near it.</summary>
+    public const string FittingUnsupported = "fitting-unsupported";
+
+    /// <summary>A fitting within a run has no place, so that the tube is not cut there.</summary>
+    public const string FittingWithoutPlace = "fitting-without-place";
+
     /// <summary>The gas in a bottle becomes so cold that it would condense.</summary>
     public const string GasWouldCondense = "gas-would-condense";
 
     /// <summary>A warm bottle holds more pressure than is marked on it.</summary>
     public const string HotOverpressure = "hot-overpressure";
 
+    /// <summary>A tube without a sleeve gets hotter than its material bears.</summary>
+    public const string HotTube = "hot-tube";
+
+    /// <summary>A cut length stands on an insertion that the document does not give.</summary>
+    public const string InsertionUnknown = "insertion-unknown";
+
+    /// <summary>A bend begins too near a fitting for its nut.</summary>
+    public const string JointStraightShort = "joint-straight-short";
+
     /// <summary>Liquid comes to the last nozzle long after the first.</summary>
     public const string LateArrival = "late-arrival";
 
     /// <summary>The blow of the liquid may pass the mark of a tube.</summary>
     public const string LineSurge = "line-surge";
+
+    /// <summary>A run sags below both its ends and holds liquid.</summary>
+    public const string LowPoint = "low-point";
+
+    /// <summary>A tube passes something hot without a sleeve.</summary>
+    public const string MissingSleeve = "missing-sleeve";
 
     /// <summary>The bottle has no pressure that drives the agent out.</summary>
     public const string NoDrivingPressure = "no-driving-pressure";
@@ -102,6 +132,9 @@ public static class FindingCodes
     /// <summary>A nozzle gets more than its share.</summary>
     public const string OverfedNozzle = "overfed-nozzle";
 
+    /// <summary>The fittings of a run leave a piece no length.</summary>
+    public const string PieceWithoutLength = "piece-without-length";
+
     /// <summary>Nozzles are at very different pressures.</summary>
     public const string PressureSpread = "pressure-spread";
 
@@ -110,6 +143,15 @@ public static class FindingCodes
 
     /// <summary>A zone gets less than its share.</summary>
     public const string StarvedZone = "starved-zone";
+
+    /// <summary>A piece is longer than the stock.</summary>
+    public const string StockTooShort = "stock-too-short";
+
+    /// <summary>The document states no stock for a tube.</summary>
+    public const string StockUnknown = "stock-unknown";
+
+    /// <summary>A straight tube stands between two rigid ends.</summary>
+    public const string StraightBetweenRigidEnds = "straight-between-rigid-ends";
 
     /// <summary>How a tee is made is not said.</summary>
     public const string TeeBodyAssumed = "tee-body-assumed";
@@ -150,6 +192,7 @@ public static class FindingCodes
         new(BelowFreezing, "A case of the discharge is colder than the freezing point of the agent and has no answer.", [Severity.Fail], "the agent's data"),
         new(BelowVapourPressure, "The absolute total pressure where liquid flows, or around a nozzle that it leaves by, is below its vapour pressure; where that is not known, at or below nothing. Of a discharge: its vapour pressure at a temperature is that of the surroundings or more, and the case has no answer.",
             [Severity.Fail], "the agent's data"),
+        new(BendPlacesUnknown, "A run is given by its length: its bends are counted in it, and have no places to mark.", [Severity.Note], "the document"),
         new(BendTooTight, "The radius of a bend is below the least radius of its tube, or, where the tube states none, small against the outside diameter.",
             [Severity.Warn, Severity.Fail], $"the tube's statement; else {DefaultLimits.CommonPractice}"),
         new(BendsInteract, "The straight between two bends is shorter than a few bores.", [Severity.Note], DefaultLimits.Find(BendsInteract)!.Source),
@@ -158,8 +201,10 @@ public static class FindingCodes
         new(BottleBlindWhenInverted, "An attitude other than upright keeps a part of the liquid, or all of it, from the dip tube; fails where the document itself states the attitudes.",
             [Severity.Warn, Severity.Fail], DefaultLimits.Find(BottleBlindWhenInverted)!.Source),
         new(BottleLiquidFull, "The liquid fills nearly all or all of the bottle at the temperature asked for, or at one of the discharge.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(BottleLiquidFull)!.Source),
+        new(BulkheadGrip, "A panel, washers with it, is thicker than its bulkhead union takes.", [Severity.Fail], "the fitting's statement"),
         new(CarbonDioxideNearPeople, "A zone is occupied and the agent is carbon dioxide.", [Severity.Fail], "common rule of every code known to us (from memory)"),
         new(ChokedRun, "Of a gas or an agent that boils, the flow reaches the speed of sound at the end of a run.", [Severity.Note], "physics"),
+        new(ClipTooFar, "Clips, or the distance stated for them, are farther apart than the table of the tube's size and material has.", [Severity.Warn], DefaultLimits.Find(ClipTooFar)!.Source),
         new(ColdUnderpowered, "At the coldest temperature with an answer the required part comes later than the requirement allows, or never, and at a warmer one in the same attitude it keeps it; a warning where the rule is the application's.",
             [Severity.Warn, Severity.Fail], Requirement),
         new(ContentsNotDelivered, "95 % of the contents never come out of the nozzles.", [Severity.Warn], DefaultLimits.CommonPractice),
@@ -170,11 +215,18 @@ public static class FindingCodes
         new(DischargeTooSlow, "The required part is out later than the requirement allows, or never; a warning where the rule is the application's, a note where only what the model leaves open reaches so far.",
             [Severity.Note, Severity.Warn, Severity.Fail], Requirement),
         new(FillAboveUsual, "The fill density of a liquefied gas is over what standards usually allow.", [Severity.Warn], AgentFits.UsualFill),
+        new(FittingUnsupported, "The document gives the places of a run's clips, and a fitting has none of them near it.", [Severity.Note], DefaultLimits.Find(FittingUnsupported)!.Source),
+        new(FittingWithoutPlace, "A fitting within a run has no place, or several share one: the tube is not cut there in the list.", [Severity.Warn], "the document"),
         new(GasWouldCondense, "Of a gas, what is left in the bottle cools to where it would begin to condense, which is not followed.", [Severity.Note], "the agent's data"),
         new(HotOverpressure, "Before the valve opens the bottle holds more than its marked working pressure at a temperature of the discharge.", [Severity.Fail], "the part's mark"),
+        new(HotTube, "A tube without a sleeve gets hotter than its material, or its skin, bears.", [Severity.Warn], DefaultLimits.CommonPractice),
+        new(InsertionUnknown, "A cut length stands on an insertion that the document does not give for that fitting.", [Severity.Note], "the document"),
+        new(JointStraightShort, "Between a fitting and the next bend there is too little straight tube for insertion, grip and nut.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(JointStraightShort)!.Source),
         new(LateArrival, "Liquid comes to one nozzle long after it has come to another.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
         new(LineSurge, "The bound of the pressure rise when liquid meets a nozzle, on top of the pressure there, is above the marked working pressure of the tube before it.",
             [Severity.Note], "the part's mark; the bound: N. Joukowsky (1898), from memory"),
+        new(LowPoint, "A run sags below both its ends and holds liquid.", [Severity.Note], DefaultLimits.Find(LowPoint)!.Source),
+        new(MissingSleeve, "A tube passes something hot without a sleeve.", [Severity.Warn], DefaultLimits.CommonPractice),
         new(NoDrivingPressure, "At a temperature of the discharge the bottle's pressure is not above the surroundings', or below what opens its outlet.", [Severity.Fail], "physics"),
         new(NozzleAboveRange, "The pressure at a nozzle is, or at any time of a discharge comes, above the range that the document states for it.", [Severity.Warn], NozzlePressures.Statement),
         new(NozzleBelowRange, "The pressure at a nozzle is, or while a bottle gives liquid comes, below the range that the document states for it.", [Severity.Warn], NozzlePressures.Statement),
@@ -184,9 +236,13 @@ public static class FindingCodes
         new(OverWorkingPressure, "With every outlet shut a tube or the bottle sees more than its marked working pressure; a warning where only a failed regulator would let that happen. Of a discharge: a tube, at the highest pressure of all cases.",
             [Severity.Warn, Severity.Fail], "the part's mark"),
         new(OverfedNozzle, "A nozzle's share of the flow, or of what a discharge delivers, exceeds its wanted share; a warning where none is wanted and it takes more than that part of the whole.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(PieceWithoutLength, "What its fittings take leaves a piece of tube no length.", [Severity.Fail], "geometry"),
         new(PressureSpread, "The highest nozzle pressure is a multiple of the lowest.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
         new(StarvedNozzle, "A nozzle's share of the flow, or of what a discharge delivers, falls short of its wanted share, or the nozzle gets nothing.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(StarvedZone, "A zone's share of the flow, or of what a discharge delivers, falls short of its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
+        new(StockTooShort, "A piece, as it is sawn, is longer than any length of its stock.", [Severity.Fail], "the document's stock"),
+        new(StockUnknown, "The document states no stock for a tube, so that its pieces are not packed.", [Severity.Note], "the document"),
+        new(StraightBetweenRigidEnds, "A run between two fittings has no bend or offset that could give when it grows or shakes.", [Severity.Warn], DefaultLimits.Find(StraightBetweenRigidEnds)!.Source),
         new(TeeBodyAssumed, "A tee's body is not given and counts as smooth; told with how far the answer moves with threaded ones.", [Severity.Note], "the document"),
         new(TeeNotLevel, "Of an agent that boils, an outlet of a tee leaves the level, as far as places are given.", [Severity.Warn], "common practice of makers' design manuals (from memory)"),
         new(TeeOutsideData, "A tee's branch takes under 10 % or over 90 % of the flow; a tee fed through its branch divides more unevenly than 30 to 70 %.",

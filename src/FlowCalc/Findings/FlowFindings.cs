@@ -58,8 +58,10 @@ public static class FlowFindings
         TeeSplits.Find(flowCase, findings);
         TeePorts.Find(flowCase, findings);
         if (!findings.IsTally) TeeBodies.Find(flowCase, findings);
-        TightBends(flowCase, trials, findings);
+        var cured = 0;
+        Bends.Tight(flowCase, findings, hit => cured++ < MostCures ? BendCure.Of(flowCase, trials, hit) : null);
         Bends.Overlap(flowCase, findings);
+        Bends.Interact(flowCase, findings);
         WorkingPressures.Find(flowCase, findings);
         BottleFilling.Find(flowCase, findings);
         AgentStates.Find(flowCase, findings);
@@ -85,19 +87,6 @@ public static class FlowFindings
         findings.Add(FindingCodes.VelocityHigh, flowCase.Limit(FindingCodes.VelocityHigh).Source, QuantityKind.Speed, "run", high,
             hit => RunVelocities.Sentence(flowCase, hit),
             hit => hit.Severity > Severity.Note && cured++ < MostCures ? VelocityCure.Of(flowCase, trials, hit) : null);
-    }
-
-    static void TightBends(FlowCase flowCase, Trials trials, FindingList findings)
-    {
-        var limit = flowCase.Limit(FindingCodes.BendTooTight);
-        if (Bends.TooTight(flowCase) is not { } tight) return;
-        var cured = 0;
-        foreach (var stated in (ReadOnlySpan<bool>)[true, false])
-        {
-            var hits = tight.FindAll(hit => flowCase.Layout.Runs[hit.Item].Tube.MinimumBendRadius is not null == stated);
-            findings.Add(FindingCodes.BendTooTight, stated ? Bends.TubesStatement : limit.Source, QuantityKind.Length, "run", hits,
-                hit => Bends.TooTightSentence(flowCase, hit), hit => cured++ < MostCures ? BendCure.Of(flowCase, trials, hit) : null);
-        }
     }
 
     static int NozzleAt(FlowCase flowCase, int point)

@@ -8,6 +8,9 @@ public sealed record Fitting
     /// <summary>The kind of a fitting that turns sharply.</summary>
     public const string Elbow = "elbow";
 
+    /// <summary>The kind of a straight joint of two tubes through a panel.</summary>
+    public const string BulkheadUnion = "bulkhead-union";
+
     /// <summary>Its name among the document's fittings or in the catalogue; null where it is described in place.</summary>
     public string? Name { get; init; }
 
@@ -34,4 +37,16 @@ public sealed record Fitting
 
     /// <summary>Straight tube that it grips beside the insertion; null where not given.</summary>
     public Length? Grip { get; init; }
+
+    /// <summary>From its middle to where either tube stops; null where not given.</summary>
+    public Length? CentreToStop { get; init; }
+
+    /// <summary>Thread of a bulkhead union that goes through the panel; null where not given and for other kinds.</summary>
+    public Length? Thread { get; init; }
+
+    /// <summary>Thickness of the panel that a bulkhead union goes through, washers with it; null where not given and for other kinds.</summary>
+    public Length? Panel { get; init; }
+
+    /// <summary>Thickest panel that a bulkhead union takes, washers with it; null where not given and for other kinds.</summary>
+    public Length? PanelGrip { get; init; }
 }

@@ -62,6 +62,9 @@ public sealed record Layout
     /// <summary>Time in which dissolved nitrogen comes out of the liquid in the bottle; null where it stays dissolved; 0.3 s where not given. The steady flow does not use it.</summary>
     public Duration? NitrogenLag { get; init; } = Duration.FromSeconds(UsualLag);
 
+    /// <summary>How tube is cut, bent and clipped; null where the document says nothing of it. The flow does not use it.</summary>
+    public Cutting? Cutting { get; init; }
+
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];
 }

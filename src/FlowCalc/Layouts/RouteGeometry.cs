@@ -12,6 +12,7 @@ namespace FlowCalc.Layouts;
 static class RouteGeometry
 {
     const double LeastDistance = 1e-6, LeastTurn = 0.1 * Math.PI / 180, MostTurn = 179.9 * Math.PI / 180;
+    const double HalfTurn = 1e-6;
 
     /// <summary>Lays the tube.</summary>
     /// <param name="places">The start, the corners and the end: two or more.</param>
@@ -26,6 +27,8 @@ static class RouteGeometry
         flaw = default;
         var straights = ImmutableArray.CreateBuilder<Length>(places.Length - 1);
         var bends = ImmutableArray.CreateBuilder<Bend>(places.Length - 2);
+        var rotations = ImmutableArray.CreateBuilder<Angle>();
+        Direction? plane = null;
         var leg = Between(places[0], places[1]);
         var (first, total, straight, arcs) = (leg, 0.0, leg.Length, 0.0);
         if (leg.Length < LeastDistance) return Fails(new RouteFlaw(RouteFlawKind.SamePlace, 1, leg.Length), out flaw);
@@ -41,6 +44,9 @@ static class RouteGeometry
                 if (radius is not { } bendRadius) return Fails(new RouteFlaw(RouteFlawKind.NoRadius, i, turn), out flaw);
                 var tangent = bendRadius * Math.Tan(turn / 2);
                 bends.Add(new Bend(Angle.FromRadians(turn), Length.FromMeters(bendRadius), 1));
+                var nextPlane = leg.Cross(next);
+                if (plane is { } before) rotations.Add(Angle.FromRadians(Rotation(before, nextPlane, leg)));
+                plane = nextPlane;
                 straights.Add(Length.FromMeters(straight - tangent));
                 total += straight - tangent;
                 arcs += bendRadius * turn;
@@ -52,9 +58,16 @@ static class RouteGeometry
         total += straight;
         if (total < 0) return Fails(new RouteFlaw(RouteFlawKind.NoRoom, -1, -total), out flaw);
 
-        var route = new RunRoute(Unit(first), Unit(leg), straights.DrainToImmutable(), [.. places[1..^1]]);
+        var route = new RunRoute(Unit(first), Unit(leg), straights.DrainToImmutable(), [.. places[1..^1]]) { Rotations = rotations.DrainToImmutable() };
         laid = new LaidRoute(total + arcs, places[^1].Z.Meters - places[0].Z.Meters, bends.DrainToImmutable(), route);
         return true;
+    }
+
+    // Half a turn has no side: it is +180°, whichever way rounding would have it.
+    static double Rotation(Direction from, Direction to, Direction about)
+    {
+        var rotation = Math.Atan2(about.Dot(from.Cross(to)) / about.Length, from.Dot(to));
+        return rotation < -Math.PI + HalfTurn ? Math.PI : rotation;
     }
 
     static Direction Between(in Place from, in Place to) =>

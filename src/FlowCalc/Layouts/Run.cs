@@ -39,6 +39,18 @@ public sealed record Run
     /// <summary>The way in space; null for a run given by its length.</summary>
     public RunRoute? Route { get; init; }
 
+    /// <summary>How the tube ends in the fitting of its first point, where the run says so itself.</summary>
+    public Joint StartJoint { get; init; }
+
+    /// <summary>How the tube ends in the fitting of its last point, where the run says so itself.</summary>
+    public Joint EndJoint { get; init; }
+
+    /// <summary>Places of clips along the developed centre line from the run's start, rising; null where the document gives none.</summary>
+    public ImmutableArray<Length>? Clips { get; init; }
+
+    /// <summary>Parts of it that pass something hot, in the document's order.</summary>
+    public ImmutableArray<HotPlace> HotPlaces { get; init; } = [];
+
     /// <summary>Free text; null for none.</summary>
     public string? Note { get; init; }
 }

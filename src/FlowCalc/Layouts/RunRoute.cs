@@ -10,6 +10,12 @@ namespace FlowCalc.Layouts;
 /// <param name="Corners">The corners between the ends.</param>
 public sealed record RunRoute(Direction StartDirection, Direction EndDirection, ImmutableArray<Length> Straights, ImmutableArray<Place> Corners)
 {
+    /// <summary>
+    /// Between each bend and the next, the angle from the plane of the first to that of the second about the straight between them, over −180° to 180°; right-handed in the
+    /// direction of travel. One fewer than there are bends; empty for none or one.
+    /// </summary>
+    public ImmutableArray<Angle> Rotations { get; init; } = [];
+
     /// <summary>The bend radius that the run states for itself; null where it takes its tube's least radius.</summary>
     public Length? StatedRadius { get; init; }
 }

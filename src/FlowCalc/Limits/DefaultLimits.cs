@@ -21,6 +21,7 @@ public static class DefaultLimits
     static readonly FrozenDictionary<string, LimitDefinition> ByCode;
     static readonly ImmutableArray<Limit> OfFlow;
     static readonly ImmutableArray<Limit> OfDischarge;
+    static readonly ImmutableArray<Limit> OfCutList;
 
     const string OlderEdition = "an older edition seen second-hand; another class may ask for something else";
     const string WholeContents = $"FIA Formula One technical regulations, article 14.1.4, 95 % of the contents out, {OlderEdition}";
@@ -37,8 +38,8 @@ public static class DefaultLimits
             new("velocity-high", QuantityKind.Speed, Speed(12), Speed(18), null, null, LowerIsWorse: false, CommonPractice, "Mean velocity of a liquid in a run."),
             new("pressure-spread", null, Number(1.3), Number(2), null, null, LowerIsWorse: false, CommonPractice, "Highest over lowest gauge pressure among the nozzles."),
             new("bend-too-tight", null, null, Number(4), Number(3), null, LowerIsWorse: true, CommonPractice,
-                "Centre-line radius over outside diameter of the tube, where the tube states no least radius."),
-            new("bends-overlap", null, null, Number(2), Number(0), null, LowerIsWorse: true, CommonPractice, "Straight tube between two bends over outside diameter of the tube."),
+                "Centre-line radius over outside diameter of the tube, where the tube states no least radius.", LimitUse.Flow | LimitUse.CutList),
+            new("bends-overlap", null, null, Number(2), Number(0), null, LowerIsWorse: true, CommonPractice, "Straight tube between two bends over outside diameter of the tube.", LimitUse.Flow | LimitUse.CutList),
             new("bends-interact", null, Number(4), null, null, null, LowerIsWorse: true, "D. S. Miller, Internal Flow Systems, 2nd ed. 1990 (from memory)",
                 "Straight tube between two bends over its bore: closer bends change each other's loss by -30 % to +20 %, for which no correction is made."),
             new("tee-port-off-angle", QuantityKind.Angle, null, Degrees(15), null, null, LowerIsWorse: false, CommonPractice,
@@ -55,10 +56,19 @@ public static class DefaultLimits
                 "Liquid that an attitude other than upright keeps from the dip tube, as a part of the fill.", LimitUse.Discharge),
             new("dip-tube-uncovers-early", null, null, Number(0.03), null, null, LowerIsWorse: false, CommonPractice,
                 "Liquid that the dip tube leaves behind in the upright bottle, as a part of the fill.", LimitUse.Discharge),
+            new("joint-straight-short", null, null, Number(1), Number(0), null, LowerIsWorse: true, CommonPractice,
+                "Straight tube left for the nut between a fitting and the next bend, over outside diameter of the tube.", LimitUse.CutList),
+            new("straight-between-rigid-ends", QuantityKind.Length, null, Metres(0.3), null, null, LowerIsWorse: false, $"MIL-H-8891A 3.11.4.5, seen second-hand; the length: {CommonPractice}",
+                "Length of a run without bend or offset between two fittings.", LimitUse.CutList),
+            new("clip-too-far", null, null, Number(1), null, null, LowerIsWorse: false, "MIL-H-8891A table II, seen second-hand, and aircraft handbooks, from memory",
+                "Distance between clips over that of the table; over 0.8 of it beside a fitting that the tube carries.", LimitUse.CutList),
+            new("fitting-unsupported", QuantityKind.Length, Metres(0.1), null, null, null, LowerIsWorse: false, CommonPractice, "Way along the tube from a fitting to the next clip.", LimitUse.CutList),
+            new("low-point", QuantityKind.Length, Metres(0.05), null, null, null, LowerIsWorse: false, CommonPractice, "Depth to which a run sags below the lower of its ends.", LimitUse.CutList),
         ];
         ByCode = All.ToFrozenDictionary(definition => definition.Code, StringComparer.Ordinal);
         OfFlow = Of(LimitUse.Flow);
         OfDischarge = Of(LimitUse.Discharge);
+        OfCutList = Of(LimitUse.CutList);
     }
 
     /// <summary>All defaults, in the order in which answers list them.</summary>
@@ -71,13 +81,14 @@ public static class DefaultLimits
 
     /// <summary>The limits that hold for an answer to a document.</summary>
     /// <param name="stated">The document's own limits, at most one a code; see <see cref="LimitDefinition.Override"/>.</param>
-    /// <param name="use">The answer: a flow or a discharge.</param>
+    /// <param name="use">The answer: a flow, a discharge or a cut list.</param>
     /// <returns>One limit a row of <see cref="All"/> of that use, in its order.</returns>
     /// <exception cref="ArgumentException">A stated limit is for a code without a default, a code is stated twice, or the use is not one answer.</exception>
     public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated, LimitUse use)
     {
-        if (use is not (LimitUse.Flow or LimitUse.Discharge)) throw new ArgumentException("A flow or a discharge, one of both.", nameof(use));
-        if (stated.IsDefaultOrEmpty) return use == LimitUse.Flow ? OfFlow : OfDischarge;
+        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList)) throw new ArgumentException("A flow, a discharge or a cut list, one of them.", nameof(use));
+        if (stated.IsDefaultOrEmpty)
+            return use switch { LimitUse.Flow => OfFlow, LimitUse.Discharge => OfDischarge, _ => OfCutList };
 
         var byRow = new Limit?[All.Length];
         foreach (var limit in stated)
@@ -108,6 +119,8 @@ public static class DefaultLimits
     static Measure Number(double value) => new(value, null);
 
     static Measure Speed(double metresPerSecond) => new(metresPerSecond, QuantityKind.Speed);
+
+    static Measure Metres(double metres) => new(metres, QuantityKind.Length);
 
     static Measure Seconds(double seconds) => new(seconds, QuantityKind.Time);
 

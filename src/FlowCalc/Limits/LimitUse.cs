@@ -13,6 +13,9 @@ public enum LimitUse
     /// <summary>A discharge through time.</summary>
     Discharge = 2,
 
-    /// <summary>Both.</summary>
+    /// <summary>A cut list.</summary>
+    CutList = 4,
+
+    /// <summary>A steady flow and a discharge.</summary>
     Both = Flow | Discharge,
 }

@@ -78,6 +78,18 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
         small["cases"] = JsonNode.Parse("""{ "temperatures": ["20 °C"] }""");
     });
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("?units=us&format=json")]
+    [InlineData("?units=si")]
+    public async Task Cut_list_fits_the_schema_that_the_contract_publishes(string query)
+    {
+        var contract = await Contract.Published(service);
+
+        foreach (var document in (string[])[Documents.Demo, Documents.Small])
+            Assert.Empty(contract.Breaks("CutListAnswer", await caller.PostCutList(document, query).Json(200)));
+    }
+
     // Water freezes in one case, and the bottle gives nothing in the other: most fields of a case have nothing to say.
     [Fact]
     public async Task Discharge_with_little_to_say_fits_the_schema_that_the_contract_publishes()

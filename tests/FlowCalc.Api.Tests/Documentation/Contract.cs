@@ -27,7 +27,7 @@ sealed class Contract(JsonElement document)
 
     /// <summary>The name of the schema of an answer.</summary>
     public string SchemaOf(string path, string method, string status) =>
-        document.GetProperty("paths").GetProperty(path).GetProperty(method).GetProperty("responses").GetProperty(status).GetProperty("content").EnumerateObject().Single()
+        document.GetProperty("paths").GetProperty(path).GetProperty(method).GetProperty("responses").GetProperty(status).GetProperty("content").EnumerateObject().First()
             .Value.GetProperty("schema").GetProperty("$ref").GetString()![Components.Length..];
 
     /// <summary>What of an instance breaks a schema of the contract, fields that it does not know among it; empty where nothing does.</summary>

@@ -69,6 +69,15 @@ public sealed class KeptExampleTests(Service service) : IDisposable
           "runs": [ { "id": "feed", "from": "valve", "to": "cab", "bore": "4 mm", "length": "2 m", "rise": "0.4 m", "bends": [{ "angle": "90°", "radius": "18 mm" }] } ] }
         """;
 
+    [Fact]
+    public async Task Kept_cut_list_of_the_demo_is_what_the_service_answers()
+    {
+        var answer = JsonNode.Parse((await caller.PostCutList(Documents.Demo).Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare("cutlist", JsonSerializer.SerializeToElement(answer));
+    }
+
     // Long lists are shown by their first two entries.
     [Theory]
     [InlineData("agents", "/v1/agents")]

@@ -22,6 +22,18 @@ public sealed class HostileDocumentTests
     }
 
     [Fact]
+    public async Task Every_document_however_hostile_gets_a_finite_cut_list_or_a_stated_fault_in_time()
+    {
+        var count = HostileCalls.IsLong ? 20_000 : 2_000;
+        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:CutListTime", "00:00:20"));
+        var calls = new HostileCalls("/v1/cut-list", HostileDocuments.OfBench);
+
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
+
+        calls.AssertRight(count);
+    }
+
+    [Fact]
     public async Task Every_document_of_a_gas_however_hostile_gets_a_finite_flow_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 20_000 : 2_000;

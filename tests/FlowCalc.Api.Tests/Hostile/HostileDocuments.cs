@@ -42,6 +42,16 @@ static class HostileDocuments
     /// <summary>The same on a bottle.</summary>
     public static byte[] OfGasBottle(int seed) => Spoilt(new Random(seed), isBottle: true, trees: 7, isGas: true);
 
+    /// <summary>The document of a seed, its trees with a bench of extreme figures.</summary>
+    public static byte[] OfBench(int seed)
+    {
+        var random = new Random(seed);
+        if (random.Next(2) == 0) return Spoilt(random, isBottle: false, trees: 5);
+        var document = JsonNode.Parse(HostileTree.Of(random, isBottle: false, isGas: false))!;
+        HostileBench.Add(random, document);
+        return Encoding.UTF8.GetBytes(random.Next(4) == 0 ? Mutated(random, document) : document.ToJsonString());
+    }
+
     static byte[] Spoilt(Random random, bool isBottle, int trees, bool isGas = false)
     {
         var kind = random.Next(10);

@@ -20,6 +20,9 @@ static class Calls
     public static Task<HttpResponseMessage> PostStudy(this HttpClient caller, string call, string request, string query = "") =>
         caller.PostLayout("/v1/" + call, Encoding.UTF8.GetBytes(request), query);
 
+    public static Task<HttpResponseMessage> PostCutList(this HttpClient caller, string document, string query = "", string contentType = "application/json") =>
+        caller.PostLayout("/v1/cut-list", Encoding.UTF8.GetBytes(document), query, contentType);
+
     public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {
         using var content = new ByteArrayContent(document);

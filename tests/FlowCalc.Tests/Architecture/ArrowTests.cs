@@ -24,10 +24,11 @@ public class ArrowTests
         { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
         { "Bottles", ["Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
         { "Limits", ["Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Layouts", ["Flows", "Discharge", "Explanations", "Findings"] },
-        { "Flows", ["Discharge", "Explanations", "Findings"] },
-        { "Discharge", ["Explanations", "Findings", "Studies"] },
-        { "Explanations", ["Findings", "Studies"] },
+        { "Layouts", ["Flows", "Discharge", "Explanations", "Routes", "Findings"] },
+        { "Flows", ["Discharge", "Explanations", "Routes", "Findings"] },
+        { "Discharge", ["Explanations", "Routes", "Findings", "Studies"] },
+        { "Explanations", ["Routes", "Findings", "Studies"] },
+        { "Routes", ["Agents", "Networks", "Bottles", "Flows", "Discharge", "Explanations", "Findings", "Studies"] },
         { "Findings", ["Explanations", "Studies"] },
     };
 

@@ -11,7 +11,7 @@ public class SchemaAndReaderTests
     [
         "half the bore", "missing: the developed length", "leaves a bore", "did you mean", "no mixture of", "outside the data", "freezes at", "The data of", "use an absolute unit", "over the ambient pressure", "under the ambient pressure",
         "leave no room", "another case has that temperature already", "outside the bottle", "differs by over 5 %", "a direction of no length", "comes first", "add up to", "is named 'main' already", "is named 'step-first' already", "has that name already", "has that id already",
-        "no nozzle names it", "out of order", "whose points have places", "over the run's length", "m here", "another run leaves", "is a reducer", "is a tee fed", "over 5 % of this bore", "-1 m/s\": what it measures", "\\u00B0\": what it measures",
+        "no nozzle names it", "out of order", "whose points have places", "over the run's length", "m here", "another run leaves", "no tube of the document", "a second stock without tube", "has a stock already", "stand in their order", "ends after it begins", "is a reducer", "is a tee fed", "over 5 % of this bore", "-1 m/s\": what it measures", "\\u00B0\": what it measures",
     ];
 
     // Sizes inside a text; those of bare numbers the schema does state.
@@ -26,7 +26,7 @@ public class SchemaAndReaderTests
             foreach (var (type, method, prefix) in ((Type, string, string)[])
                 [(typeof(DocumentFaultTests), nameof(DocumentFaultTests.A_wrong_field_is_one_fault), ""), (typeof(BottleFaultTests), nameof(BottleFaultTests.A_wrong_bottle_is_one_fault), "/supply/bottle"),
                  (typeof(StockFaultTests), nameof(StockFaultTests.A_wrong_entry_is_one_fault), ""), (typeof(PointAndRunFaultTests), nameof(PointAndRunFaultTests.A_wrong_point_or_run_is_one_fault), ""),
-                 (typeof(FittingFaultTests), nameof(FittingFaultTests.A_wrong_fitting_is_one_fault), "")])
+                 (typeof(FittingFaultTests), nameof(FittingFaultTests.A_wrong_fitting_is_one_fault), ""), (typeof(CuttingFaultTests), nameof(CuttingFaultTests.A_wrong_figure_of_the_bench_is_one_fault), "")])
                 foreach (var row in type.GetMethod(method)!.GetCustomAttributes<InlineDataAttribute>())
                     rows.Add(prefix + (string)row.Data[0]!, (string?)row.Data[1], (string)row.Data[3]!);
             return rows;

@@ -34,6 +34,7 @@ public class DefaultLimitsTests
     [Theory]
     [InlineData(LimitUse.Flow)]
     [InlineData(LimitUse.Discharge)]
+    [InlineData(LimitUse.CutList)]
     public void Without_a_stated_limit_the_defaults_of_the_answer_hold_and_no_list_is_made(LimitUse use)
     {
         var limits = DefaultLimits.For([], use);

@@ -26,6 +26,7 @@ enum DocumentField
     Requirement,
     Limits,
     Model,
+    Cutting,
 }
 
 /// <summary>Reads a whole document.</summary>
@@ -55,6 +56,7 @@ static class DocumentReader
         var requirement = RequirementReader.Read(context, root[DocumentField.Requirement]);
         var limits = LimitReader.Read(context, root[DocumentField.Limits]);
         var model = ModelReader.Read(context, root[DocumentField.Model]);
+        var cutting = CuttingReader.Read(context, root[DocumentField.Cutting], stock.Tubes);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -76,6 +78,7 @@ static class DocumentReader
             Film = model.Film,
             NozzleModel = model.Nozzles,
             NitrogenLag = model.NitrogenLag,
+            Cutting = cutting,
             Assumptions = context.Assumptions.ToArray(),
         };
     }

@@ -5,10 +5,10 @@ namespace FlowCalc.Layouts.Reading;
 /// <summary>Reads the kind of a fitting: free text, but for three kinds that have a meaning.</summary>
 static class FittingKind
 {
-    public const string Union = "union", BulkheadUnion = "bulkhead-union";
+    const string Union = "union";
 
     /// <summary>Whether the engine knows what the kind loses.</summary>
-    public static bool HasMeaning(string kind) => kind is Fitting.Elbow or Union or BulkheadUnion;
+    public static bool HasMeaning(string kind) => kind is Fitting.Elbow or Union or Fitting.BulkheadUnion;
 
     /// <summary>The kind; null where it is missing or wrong, as is one that only case, spaces or hyphens keep from having a meaning.</summary>
     public static string? Read(ReadingContext context, JsonValue element)
@@ -23,7 +23,7 @@ static class FittingKind
     {
         "ELBOW" => Fitting.Elbow,
         "UNION" => Union,
-        "BULKHEADUNION" => BulkheadUnion,
+        "BULKHEADUNION" => Fitting.BulkheadUnion,
         _ => null,
     };
 

@@ -15,6 +15,10 @@ enum FittingField
     Angle,
     Insertion,
     Grip,
+    CentreToStop,
+    Thread,
+    Panel,
+    PanelGrip,
     Note,
 }
 
@@ -52,10 +56,17 @@ static class FittingReader
         var kv = QuantityValue.Read(context, members[FittingField.Kv], Sizes.Kv);
         var angle = QuantityValue.Read(context, members[FittingField.Angle], Sizes.ElbowAngle);
         if (kind is not null and not Fitting.Elbow) members.Refuses(context, FittingField.Angle, "only an elbow has an angle");
-        var bore = Size(context, members[FittingField.Bore], Sizes.Bore);
-        var length = Size(context, members[FittingField.Length], Sizes.FittingLength);
-        var insertion = Size(context, members[FittingField.Insertion], Sizes.Insertion);
-        var grip = Size(context, members[FittingField.Grip], Sizes.Grip);
+        var bore = LengthValue.Read(context, members[FittingField.Bore], Sizes.Bore);
+        var length = LengthValue.Read(context, members[FittingField.Length], Sizes.FittingLength);
+        var insertion = LengthValue.Read(context, members[FittingField.Insertion], Sizes.Insertion);
+        var grip = LengthValue.Read(context, members[FittingField.Grip], Sizes.Grip);
+        var stop = LengthValue.Read(context, members[FittingField.CentreToStop], Sizes.CentreToStop);
+        if (kind is not null and not Fitting.BulkheadUnion)
+            foreach (var field in (ReadOnlySpan<FittingField>)[FittingField.Thread, FittingField.Panel, FittingField.PanelGrip])
+                members.Refuses(context, field, "only a bulkhead-union goes through a panel");
+        var thread = LengthValue.Read(context, members[FittingField.Thread], Sizes.Thread);
+        var panel = LengthValue.Read(context, members[FittingField.Panel], Sizes.Panel);
+        var panelGrip = LengthValue.Read(context, members[FittingField.PanelGrip], Sizes.Panel);
         if (context.Faults.Count > before || kind is null) return null;
         return new Fitting
         {
@@ -68,6 +79,10 @@ static class FittingReader
             Angle = double.IsFinite(angle) ? Angle.FromRadians(angle) : kind is Fitting.Elbow ? Angle.FromRadians(Math.PI / 2) : null,
             Insertion = insertion,
             Grip = grip,
+            CentreToStop = stop,
+            Thread = thread,
+            Panel = panel,
+            PanelGrip = panelGrip,
         };
     }
 
@@ -79,11 +94,5 @@ static class FittingReader
         var isElbow = kind is Fitting.Elbow or null;
         if (!isElbow) members.Refuses(context, FittingField.LossCoefficient, OneLoss);
         if (!members.Has(FittingField.LossCoefficient)) members.Refuses(context, FittingField.Kv, isElbow ? WholeElbow : OneLoss);
-    }
-
-    static Length? Size(ReadingContext context, JsonValue element, SizeRange range)
-    {
-        var size = QuantityValue.Read(context, element, range);
-        return double.IsFinite(size) ? Length.FromMeters(size) : null;
     }
 }

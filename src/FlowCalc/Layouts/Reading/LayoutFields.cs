@@ -30,6 +30,10 @@ static class LayoutFields
     public static readonly FieldTable<RequirementField> Requirement = new("a requirement");
     public static readonly FieldTable<LimitField> Limit = new("a limit");
     public static readonly FieldTable<ModelField> Model = new("a model");
+    public static readonly FieldTable<CuttingField> Cutting = new("the cutting");
+    public static readonly FieldTable<StockField> Stock = new("a stock");
+    public static readonly FieldTable<JointField> Joint = new("a joint");
+    public static readonly FieldTable<HotPlaceField> HotPlace = new("a hot place");
 
     /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
     public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
@@ -38,5 +42,6 @@ static class LayoutFields
         ("bottleWall", BottleWall), ("outlet", Outlet), ("dipTube", DipTube), ("regulator", Regulator), ("restrictor", Restrictor), ("tube", Tube),
         ("nozzle", Nozzle), ("orifice", Orifice), ("fitting", Fitting), ("zone", Zone), ("point", Point), ("run", Run), ("bend", Bend),
         ("placedFitting", PlacedFitting), ("cases", Cases), ("attitude", Attitude), ("requirement", Requirement), ("limit", Limit), ("model", Model),
+        ("cutting", Cutting), ("stock", Stock), ("joint", Joint), ("hotPlace", HotPlace),
     ];
 }

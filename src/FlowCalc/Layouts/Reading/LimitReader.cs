@@ -20,7 +20,7 @@ static class LimitReader
     static readonly ImmutableArray<string> Codes = [.. DefaultLimits.All.Select(known => known.Code)];
 
     // A straight between two bends is negative where their arcs overlap.
-    static readonly ImmutableArray<string> MayBeNegative = ["bends-overlap", "bends-interact"];
+    static readonly ImmutableArray<string> MayBeNegative = ["bends-overlap", "bends-interact", "joint-straight-short"];
 
     /// <summary>The limits in the document's order.</summary>
     public static ImmutableArray<Limit> Read(ReadingContext context, JsonValue element) =>

@@ -9,6 +9,8 @@ enum PointField
     Kind,
     At,
     Note,
+    Insertion,
+    CentreToStop,
     FedThrough,
     Body,
     Nozzle,
@@ -41,6 +43,7 @@ static class PointReader
         var kind = (PointKind)TextValue.Choice(context, members[PointField.Kind], Kinds);
         var note = members.Has(PointField.Note) ? TextValue.Read(context, members[PointField.Note], "a note") : null;
         var at = members.Has(PointField.At) ? SpaceValue.Place(context, members[PointField.At]) : null;
+        var joint = JointReader.Of(context, members[PointField.Insertion], members[PointField.CentreToStop]);
         Refuse(context, members, kind);
 
         var name = id ?? "";
@@ -55,6 +58,7 @@ static class PointReader
             PointKind.Cap => new Cap(name, at, note),
             _ => null,
         };
+        if (point is not null && joint.IsGiven) point = point with { Joint = joint };
         return new PointDraft(element, kind, id, members.Has(PointField.At), at, port, context.Faults.Count > before ? null : point);
     }
 

@@ -17,6 +17,10 @@ enum RunField
     BendRadius,
     Fittings,
     LossCoefficient,
+    StartJoint,
+    EndJoint,
+    Clips,
+    HotPlaces,
     Note,
 }
 
@@ -38,6 +42,9 @@ static class RunReader
         var way = RunWayReader.Read(context, members, points, from, to, tube);
         var fittings = RunFittingsReader.Read(context, members[RunField.Fittings], index, way?.Length ?? double.NaN, tube, stock.Fittings);
         var loss = NumberValue.Read(context, members[RunField.LossCoefficient], Sizes.LossCoefficient);
+        var (startJoint, endJoint) = (JointReader.Read(context, members[RunField.StartJoint]), JointReader.Read(context, members[RunField.EndJoint]));
+        var clips = RunFixingsReader.Clips(context, members[RunField.Clips], way?.Length ?? double.NaN);
+        var hot = RunFixingsReader.HotPlaces(context, members[RunField.HotPlaces], way?.Length ?? double.NaN);
         var note = members.Has(RunField.Note) ? TextValue.Read(context, members[RunField.Note], "a note") : null;
 
         var leaves = port < 0 ? null : (TeePort?)port;
@@ -58,6 +65,10 @@ static class RunReader
                 Fittings = fittings,
                 LossCoefficient = double.IsFinite(loss) ? loss : 0,
                 Route = way.Value.Route,
+                StartJoint = startJoint,
+                EndJoint = endJoint,
+                Clips = clips,
+                HotPlaces = hot,
                 Note = note,
             },
         };

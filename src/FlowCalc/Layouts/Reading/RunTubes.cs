@@ -8,7 +8,9 @@ namespace FlowCalc.Layouts.Reading;
 sealed class RunTubes(NamedEntries<Tube> own)
 {
     const string Right = "a run has tube, a name of tubes or an id of the catalogue, or its own bore";
-    static readonly ImmutableArray<string> CatalogueIds = [.. TubeCatalogue.All.Select(known => known.Id)];
+
+    /// <summary>Ids of the catalogue's tubes.</summary>
+    public static readonly ImmutableArray<string> CatalogueIds = [.. TubeCatalogue.All.Select(known => known.Id)];
     readonly Dictionary<string, Tube> ofCatalogue = new(StringComparer.Ordinal);
     readonly List<Tube> used = [];
 

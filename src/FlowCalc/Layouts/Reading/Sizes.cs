@@ -24,6 +24,17 @@ static class Sizes
     public static readonly SizeRange FittingPlace = new(QuantityKind.Length, "a fitting's place", 0, 10_000, "0 to the run's length");
     public static readonly SizeRange Insertion = new(QuantityKind.Length, "an insertion", 0, 10, "0 to 10 m");
     public static readonly SizeRange Grip = new(QuantityKind.Length, "a grip", 0, 10, "0 to 10 m");
+    public static readonly SizeRange CentreToStop = new(QuantityKind.Length, "a length from centre to stop", 0, 10, "0 to 10 m");
+    public static readonly SizeRange Thread = new(QuantityKind.Length, "a thread", 1e-3, 1, "1 mm to 1 m");
+    public static readonly SizeRange Panel = new(QuantityKind.Length, "a panel's thickness", 0, 1, "over 0 to 1 m", IsOpen: true);
+    public static readonly SizeRange StockLength = new(QuantityKind.Length, "a stock length", 1e-3, 10_000, "1 mm to 10 km");
+    public static readonly SizeRange Kerf = new(QuantityKind.Length, "a kerf", 0, 0.1, "0 to 100 mm");
+    public static readonly SizeRange Squaring = new(QuantityKind.Length, "what squaring takes", 0, 0.1, "0 to 100 mm");
+    public static readonly SizeRange ClipSpacing = new(QuantityKind.Length, "a distance between clips", 0.01, 100, "10 mm to 100 m");
+    public static readonly SizeRange ClipPlace = new(QuantityKind.Length, "a clip's place", 0, 10_000, "0 to the run's length");
+    public static readonly SizeRange HotPlace = new(QuantityKind.Length, "a place", 0, 10_000, "0 to the run's length");
+    public static readonly SizeRange HotTemperature = new(QuantityKind.Temperature, "a temperature", 173.15, 1_773.15, "-100 to 1500 °C");
+
     public static readonly SizeRange Hole = new(QuantityKind.Length, "an orifice's diameter", 1e-6, 1, "0.001 mm to 1 m");
     public static readonly SizeRange KFactor = new(QuantityKind.KFactor, "a K-factor", 1e-6 / 60_000 / RootBar, 1e6 / 60_000 / RootBar, "0.000001 to 1000000 L/min/bar^0.5");
     public static readonly SizeRange Kv = new(QuantityKind.FlowCoefficient, "a flow coefficient", 1e-6 / 3600 / RootBar, 1e6 / 3600 / RootBar, "0.000001 to 1000000 m3/h");
@@ -56,6 +67,7 @@ static class Sizes
     public static readonly NumberRange Share = new("a share", 0, 1, "over 0 to 1", IsOpen: true);
     public static readonly NumberRange Part = new("a part", 0, 1, "over 0 to 1", IsOpen: true);
     public static readonly NumberRange MassFraction = new("a mass fraction", 0, 1, "over 0 to 1", IsOpen: true);
+    public static readonly NumberRange Spare = new("a spare", 0, 1, "0 to 1");
     public static readonly NumberRange Film = new("a film", 0, 0.5, "0 to 0.5");
     public static readonly NumberRange DirectionPart = new("a part of a direction", -1e6, 1e6, "-1000000 to 1000000");
     public static readonly NumberRange Acceleration = new("an acceleration in g", -1_000, 1_000, "-1000 to 1000");

@@ -1,0 +1,13 @@
+using UnitsNet;
+
+namespace FlowCalc.Routes;
+
+/// <summary>A sleeve over a hot part of a run, 50 mm longer at each side as far as the run goes (common practice, no source).</summary>
+/// <param name="From">Where it begins, along the developed centre line from the run's start.</param>
+/// <param name="To">Where it ends.</param>
+/// <param name="InsideDiameter">Least inside diameter: 1 mm over the tube; over its skin where it has one that the document does not count.</param>
+public sealed record Sleeve(Length From, Length To, Length InsideDiameter)
+{
+    /// <summary>Its length.</summary>
+    public Length Length => To - From;
+}
