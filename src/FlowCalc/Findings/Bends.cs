@@ -7,7 +7,17 @@ namespace FlowCalc.Findings;
 /// <summary>Bends that are too tight, and bends with too little straight tube between them.</summary>
 static class Bends
 {
-    public const string TubesStatement = "the tube's statement";
+    const string TubesStatement = "the tube's statement";
+
+    public static void TooTight(FlowCase flowCase, FindingList findings)
+    {
+        if (TightRuns(flowCase) is not { } tight) return;
+        foreach (var stated in (ReadOnlySpan<bool>)[true, false])
+        {
+            var hits = tight.FindAll(hit => flowCase.Layout.Runs[hit.Item].Tube.MinimumBendRadius is not null == stated);
+            findings.Add(FindingCodes.BendTooTight, stated ? TubesStatement : flowCase.Limit(FindingCodes.BendTooTight).Source, QuantityKind.Length, "run", hits, hit => TooTightSentence(flowCase, hit));
+        }
+    }
 
     public static void Overlap(FlowCase flowCase, FindingList findings)
     {
@@ -18,9 +28,7 @@ static class Bends
         {
             flowCase.Pass(index);
             if (runs[index] is not { Route: { } route } run || run.Bends.Length == 0) continue;
-            var between = double.PositiveInfinity;
-            for (var straight = 1; straight < route.Straights.Length - 1; straight++) between = Math.Min(between, route.Straights[straight].Meters);
-            var least = Math.Min(between, Math.Min(route.Straights[0].Meters, route.Straights[^1].Meters));
+            var (least, between) = Straights(route);
             if (AddOverlap(run, index, least, between, overlap, ref overlapping) && least < 0) continue;
 
             var bores = between / run.Tube.Bore.Meters;
@@ -40,8 +48,8 @@ static class Bends
         _ => null,
     };
 
-    /// <summary>Runs with a bend tighter than their tube allows; what is measured is the radius.</summary>
-    public static List<Hit>? TooTight(FlowCase flowCase)
+    // What is measured is the least radius.
+    static List<Hit>? TightRuns(FlowCase flowCase)
     {
         var limit = flowCase.Limit(FindingCodes.BendTooTight);
         List<Hit>? hits = null;
@@ -68,7 +76,7 @@ static class Bends
         return hits;
     }
 
-    public static string TooTightSentence(FlowCase flowCase, Hit hit)
+    static string TooTightSentence(FlowCase flowCase, Hit hit)
     {
         var tube = flowCase.Layout.Runs[hit.Item].Tube;
         var (radius, least) = (Wording.Of(hit.Measured, QuantityKind.Length, flowCase.Units), Wording.Of(hit.Bound, QuantityKind.Length, flowCase.Units));
@@ -76,6 +84,14 @@ static class Bends
             ? $"A bend of {Wording.Id(hit.Id)} has a radius of {radius}, below the least radius of its tube, {least}"
             : $"A bend of {Wording.Id(hit.Id)} has a radius of {radius}, {Wording.Number(hit.Measured / tube.OutsideDiameter!.Value.Meters)} outside diameters, "
                 + $"limit {Wording.Number(hit.Bound / tube.OutsideDiameter.Value.Meters)} ({least})";
+    }
+
+    /// <summary>The least straight of a route, and the least between two bends, m; infinite where there are no two.</summary>
+    public static (double Least, double Between) Straights(RunRoute route)
+    {
+        var between = double.PositiveInfinity;
+        for (var straight = 1; straight < route.Straights.Length - 1; straight++) between = Math.Min(between, route.Straights[straight].Meters);
+        return (Math.Min(between, Math.Min(route.Straights[0].Meters, route.Straights[^1].Meters)), between);
     }
 
     static bool AddOverlap(Run run, int index, double least, double between, Limit limit, ref List<Hit>? hits)
