@@ -27,7 +27,7 @@ internal static class DischargeEndpoint
             {
                 fault = null;
                 var discharge = LayoutDischarge.Solve(layout, threads, cancel);
-                return DischargeAnswers.Of(layout, discharge, DischargeFindings.Judge(layout, discharge, write.System, cancel), write);
+                return DischargeAnswers.Of(layout, discharge, DischargeFindings.JudgeWithCures(layout, discharge, write.System, threads, cancel), write);
             },
             static (text, answer) => text.Value(answer, AnswerJson.Default.DischargeAnswer));
 }
