@@ -43,6 +43,6 @@ internal static class DischargeEndpoint
     static DischargeAnswer Answer(Layout layout, UnitWriter write, CaseThreads threads, out DischargeResult discharge, CancellationToken cancel)
     {
         discharge = LayoutDischarge.Solve(layout, threads, cancel);
-        return DischargeAnswers.Of(layout, discharge, DischargeFindings.Judge(layout, discharge, write.System, cancel), write);
+        return DischargeAnswers.Of(layout, discharge, DischargeFindings.JudgeWithCures(layout, discharge, write.System, threads, cancel), write);
     }
 }

@@ -57,7 +57,7 @@ internal sealed partial class DemoAtStart(IOptions<StartupSettings> settings, Re
             return null;
         }
         var discharge = LayoutDischarge.Solve(layout, cancel);
-        return new(layout, flow, FlowFindings.Judge(layout, flow, UnitSystem.Metric, cancel), discharge, DischargeFindings.Judge(layout, discharge, UnitSystem.Metric, cancel));
+        return new(layout, flow, FlowFindings.Judge(layout, flow, UnitSystem.Metric, cancel), discharge, DischargeFindings.JudgeWithCures(layout, discharge, UnitSystem.Metric, TaskScheduler.Default, cancel));
     }
 
     [LoggerMessage(Level = LogLevel.Error, Message = "The demo layout has no answer, so this service is not ready. {Why}")]

@@ -71,21 +71,8 @@ internal static class DemoReport
     {
         console.Write(new Paragraph("Verdict: ").Append(DemoWords.Word(judgement.Verdict), DemoWords.Colour(judgement.Verdict)));
         console.WriteLine();
-        var told = new HashSet<string>();
-        foreach (var finding in judgement.Findings)
-        {
-            DemoWords.WriteFinding(console, finding);
-            if (finding.Cure is { } cure)
-                DemoWords.WriteIndented(console, Words(cure, told), Style.Parse("green"));
-        }
+        DemoWords.WriteFindings(console, judgement.Findings);
         console.WriteLine();
-    }
-
-    // One change often mends several findings; it is told in full only once.
-    static string Words(Cure cure, HashSet<string> told)
-    {
-        var changes = string.Join(", ", cure.Changes.Select(change => $"{change.Path} from {change.From} to {change.To}"));
-        return told.Add(changes) ? $"Cure: {cure.Message}" : $"Cure: the same, {changes}.";
     }
 
     // A wildcard address is where the server listens, not where a browser can go.

@@ -11,16 +11,33 @@ internal static class DemoWords
 
     public static readonly Style Bold = Style.Parse("bold");
 
-    /// <summary>A finding with its sentence, indented; whoever prints a cure goes on below it.</summary>
-    public static void WriteFinding(IAnsiConsole console, Finding finding)
+    /// <summary>Findings, each with its sentence and its cure. One change often mends several; it is told in full only once.</summary>
+    public static void WriteFindings(IAnsiConsole console, IEnumerable<Finding> findings)
+    {
+        var told = new HashSet<string>();
+        foreach (var finding in findings)
+        {
+            WriteFinding(console, finding);
+            if (finding.Cure is { } cure) WriteIndented(console, Words(cure, told), Style.Parse("green"));
+        }
+    }
+
+    static void WriteFinding(IAnsiConsole console, Finding finding)
     {
         console.Write(new Paragraph(Word(finding.Severity).PadRight(Indent), Colour(finding.Severity)).Append($"{finding.Code} ({string.Join(", ", finding.Where)})", Bold));
         console.WriteLine();
         WriteIndented(console, finding.Message);
     }
 
-    /// <summary>A paragraph below a finding.</summary>
-    public static void WriteIndented(IAnsiConsole console, string text, Style? style = null) =>
+    static string Words(Cure cure, HashSet<string> told)
+    {
+        var changes = string.Join(", ", cure.Changes.Select(change => $"{change.Path} from {Said(change.From)} to {Said(change.To)}"));
+        return told.Add(changes) ? $"Cure: {cure.Message}" : $"Cure: the same, {changes}.";
+    }
+
+    static string Said(ChangeValue? value) => value?.Words ?? "nothing";
+
+    static void WriteIndented(IAnsiConsole console, string text, Style? style = null) =>
         console.Write(new Padder(new Text(text, style), new Padding(Indent, 0, 0, 0)));
 
     public static string Word(Severity severity) => severity switch

@@ -16,8 +16,7 @@ internal static class DischargeReport
         console.Write(Cases(demo));
         console.Write(new Paragraph("Verdict: ").Append(DemoWords.Word(demo.DischargeJudgement.Verdict), DemoWords.Colour(demo.DischargeJudgement.Verdict)));
         console.WriteLine();
-        foreach (var finding in demo.DischargeJudgement.Findings.Where(finding => finding.Severity == Severity.Fail))
-            DemoWords.WriteFinding(console, finding);
+        DemoWords.WriteFindings(console, demo.DischargeJudgement.Findings.Where(finding => finding.Severity == Severity.Fail));
         WriteMilder(console, demo.DischargeJudgement);
         console.WriteLine();
     }

@@ -9,13 +9,13 @@ namespace FlowCalc.Discharge;
 
 /// <summary>Follows a case of a liquid and writes its numbers with units, in the document's order.</summary>
 /// <param name="layout">The layout.</param>
-/// <param name="agent">Its liquid.</param>
+/// <param name="agent">Its agent.</param>
 /// <param name="bottle">Its bottle.</param>
 /// <param name="line">Its line.</param>
 /// <param name="requirement">What the discharge has to do; null for nothing.</param>
+/// <param name="depth">How far it is followed.</param>
 /// <param name="cancellation">Asked throughout.</param>
-/// <param name="isBare">Whether only the numbers themselves are asked, as exact as those of a band: no band, curves or time scales.</param>
-internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation, bool isBare = false)
+internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, DischargeDepth depth, CancellationToken cancellation)
 {
     // The band is a matter of per cents.
     const double ToleranceOfBand = 1e-4;
@@ -40,11 +40,12 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
             StartPressure = CaseValues.PressureOf(conditions.Pressure),
             LiquidPart = conditions.LiquidPart,
         };
-        if (conditions.Failure is not null) return answer;
+        if (conditions.Failure is not null || depth == DischargeDepth.AtRest) return answer;
 
+        var isBare = depth != DischargeDepth.Whole;
         var choice = new ModelChoice(1, layout.Film);
-        var problem = CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, choice, asked.Masses);
-        if (isBare) problem = problem with { Tolerance = ToleranceOfBand };
+        var problem = CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, choice, asked.Masses) with { IsBrief = depth == DischargeDepth.Brief };
+        if (depth == DischargeDepth.Bare) problem = problem with { Tolerance = ToleranceOfBand };
         var course = DischargeRun.Of(problem, cancellation);
         if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
         var band = isBare ? null : BandOfCase.Of(course, change => Follow(problem, change, course), choice, bottle.CushionHeat, order, asked.Usual, asked.Required);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using FlowCalc.Agents;
 using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using UnitsNet;
@@ -30,22 +29,34 @@ public static class LayoutDischarge
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static DischargeResult Solve(Layout layout, TaskScheduler scheduler, CancellationToken cancellationToken)
     {
-        ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(scheduler);
-        if (layout.Supply is not BottleSupply { Bottle: var bottle }) throw new ArgumentException("A discharge needs a bottle; a supply held at a pressure has no end.", nameof(layout));
-        var list = CaseList.Of(layout);
-        var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application, layout.Agent);
-        var line = CompiledLine.Of(layout, bottle);
-        var places = list.Attitudes.Select(attitude => BottlePlace.Of(bottle, attitude.Gravity)).ToArray();
-        var answer = Answer(layout, bottle, line, requirement, isBare: false, cancellationToken);
-        var cases = new DischargeCase[list.Temperatures.Length * places.Length];
+        var set = DischargeSet.Of(layout, DischargeDepth.Whole, cancellationToken);
+        var cases = new DischargeCase[set.Count];
         // Cases know nothing of each other.
-        Parallel.For(0, cases.Length, new ParallelOptions { TaskScheduler = scheduler, CancellationToken = cancellationToken }, at =>
-        {
-            var (temperature, attitude) = (at / places.Length, at % places.Length);
-            cases[at] = answer(Temperature.FromKelvins(list.Temperatures[temperature]), list.Attitudes[attitude], places[attitude]);
-        });
-        return new(ImmutableCollectionsMarshal.AsImmutableArray(cases), requirement, layout.Requirement is not null, DischargeAssumptions.Of(layout, bottle, list, places));
+        Parallel.For(0, cases.Length, new ParallelOptions { TaskScheduler = scheduler, CancellationToken = cancellationToken }, at => cases[at] = set.Answer(at));
+        return set.Result(ImmutableCollectionsMarshal.AsImmutableArray(cases));
+    }
+
+    /// <summary>How many cases a layout has.</summary>
+    /// <param name="layout">A checked layout whose supply is a bottle.</param>
+    internal static int CasesOf(Layout layout)
+    {
+        var list = CaseList.Of(layout);
+        return list.Temperatures.Length * list.Attitudes.Length;
+    }
+
+    /// <summary>Follows one case.</summary>
+    /// <param name="layout">A checked layout.</param>
+    /// <param name="at">Index of the case.</param>
+    /// <param name="depth">How far.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>A result of that case alone.</returns>
+    /// <exception cref="ArgumentException">The layout's supply is not a bottle.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    internal static DischargeResult SolveOne(Layout layout, int at, DischargeDepth depth, CancellationToken cancellationToken)
+    {
+        var set = DischargeSet.Of(layout, depth, cancellationToken);
+        return set.Result([set.Answer(at)]);
     }
 
     /// <summary>Follows some cases for their numbers alone: without band, curves, time scales and assumptions, and as exact as a band.</summary>
@@ -57,16 +68,10 @@ public static class LayoutDischarge
     {
         var bottle = ((BottleSupply)layout.Supply).Bottle;
         var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application, layout.Agent);
-        var answer = Answer(layout, bottle, CompiledLine.Of(layout, bottle), requirement, isBare: true, cancellationToken);
+        var answer = DischargeSet.Answering(layout, bottle, requirement, DischargeDepth.Bare, cancellationToken);
         var answers = new DischargeCase[cases.Length];
         for (var at = 0; at < answers.Length; at++)
             answers[at] = answer(Temperature.FromKelvins(cases[at].Temperature + warmer), cases[at].Attitude, BottlePlace.Of(bottle, cases[at].Attitude.Gravity));
         return new(ImmutableCollectionsMarshal.AsImmutableArray(answers), requirement, layout.Requirement is not null, []);
     }
-
-    static Func<Temperature, Attitude, BottlePlace, DischargeCase> Answer(
-        Layout layout, Bottle bottle, CompiledLine line, Requirement? requirement, bool isBare, CancellationToken cancellationToken) =>
-        layout.Agent is LiquidAgent liquid
-            ? new CaseAnswer(layout, liquid, bottle, line, requirement, cancellationToken, isBare).Of
-            : new ExpandingCase(layout, (ExpandingAgent)layout.Agent, bottle, line, requirement, cancellationToken, isBare).Of;
 }

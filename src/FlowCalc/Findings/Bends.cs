@@ -56,20 +56,19 @@ static class Bends
     /// <summary>Bends tighter than their tube allows.</summary>
     /// <param name="judged">What is judged.</param>
     /// <param name="findings">Where findings go.</param>
-    /// <param name="cure">The cure of one place; null for none.</param>
-    public static void Tight(JudgedLayout judged, FindingList findings, Func<Hit, Cure?>? cure = null)
+    public static void TooTight(JudgedLayout judged, FindingList findings)
     {
         var limit = judged.Limit(FindingCodes.BendTooTight);
-        if (TooTight(judged) is not { } tight) return;
+        if (TightRuns(judged) is not { } tight) return;
         foreach (var stated in (ReadOnlySpan<bool>)[true, false])
         {
             var hits = tight.FindAll(hit => judged.Layout.Runs[hit.Item].Tube.MinimumBendRadius is not null == stated);
-            findings.Add(FindingCodes.BendTooTight, stated ? TubesStatement : limit.Source, QuantityKind.Length, "run", hits, hit => TooTightSentence(judged, hit), cure);
+            findings.Add(FindingCodes.BendTooTight, stated ? TubesStatement : limit.Source, QuantityKind.Length, "run", hits, hit => TooTightSentence(judged, hit));
         }
     }
 
     // What is measured is the radius.
-    static List<Hit>? TooTight(JudgedLayout judged)
+    static List<Hit>? TightRuns(JudgedLayout judged)
     {
         var limit = judged.Limit(FindingCodes.BendTooTight);
         List<Hit>? hits = null;
@@ -107,6 +106,9 @@ static class Bends
     }
 
     static double Outside(Tube tube) => (tube.OutsideDiameter ?? tube.Bore).Meters;
+
+    /// <summary>The least straight of a route, and the least between two bends, m; infinite where there are no two.</summary>
+    public static (double Least, double Between) Straights(RunRoute route) => (Least(route), Between(route));
 
     static double Between(RunRoute route)
     {

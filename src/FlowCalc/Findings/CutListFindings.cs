@@ -26,7 +26,7 @@ public static class CutListFindings
         var limits = DefaultLimits.For(layout.Limits, LimitUse.CutList);
         var judged = new JudgedCutList(layout, cutList, units, limits, cancellationToken);
         var findings = new FindingList();
-        Bends.Tight(judged, findings);
+        Bends.TooTight(judged, findings);
         Bends.Overlap(judged, findings);
         Joints.Find(judged, findings);
         Unplaced.Find(judged, findings);

@@ -9,6 +9,7 @@ namespace FlowCalc.Findings;
 abstract class JudgedLayout
 {
     readonly LeavingRuns leaving;
+    IEnumerable<Limit>? flowLimits;
 
     protected JudgedLayout(Layout layout, UnitSystem units, ImmutableArray<Limit> limits, CancellationToken cancellationToken)
     {
@@ -58,6 +59,17 @@ abstract class JudgedLayout
             if (limit.Code == code) return limit;
         throw new ArgumentException($"{code} has no limit.", nameof(code));
     }
+
+    /// <summary>A limit of the steady flow, whichever answer is judged.</summary>
+    public Limit FlowLimit(string code)
+    {
+        foreach (var limit in flowLimits ??= DefaultLimits.For(Layout.Limits, LimitUse.Flow))
+            if (limit.Code == code) return limit;
+        throw new ArgumentException($"{code} has no limit.", nameof(code));
+    }
+
+    /// <summary>The highest absolute pressure in the bottle or the held supply, Pa; null where none is known.</summary>
+    public virtual double? Reservoir => null;
 
     public string PointId(int point) => Layout.Points[point].Id;
 

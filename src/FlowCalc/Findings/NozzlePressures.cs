@@ -25,6 +25,22 @@ static class NozzlePressures
 
     public static void Spread(FlowCase flowCase, FindingList findings)
     {
+        if (Ends(flowCase) is not var (least, most, ratio)) return;
+        var limit = flowCase.Limit(FindingCodes.PressureSpread);
+        var (severity, step) = Grading.Of(limit, ratio);
+        if (severity == Severity.Pass) return;
+
+        var nozzles = flowCase.Flow.Nozzles;
+        var (lowId, highId) = (flowCase.PointId(nozzles[least].Point), flowCase.PointId(nozzles[most].Point));
+        findings.Add(new Finding(FindingCodes.PressureSpread, severity, [highId, lowId],
+            $"Nozzle pressures run from {Wording.Gauge(nozzles[least].Pressure.Pascals, flowCase)} at {Wording.Id(lowId)} to "
+            + $"{Wording.Gauge(nozzles[most].Pressure.Pascals, flowCase)} at {Wording.Id(highId)}, {Wording.Number(ratio)} times as much, limit {Wording.Number(step)}.",
+            new Measure(ratio, null), new Measure(step, null), limit.Source, null), nozzles[least].Point);
+    }
+
+    /// <summary>The nozzles at the lowest and the highest pressure, and the ratio of these; null where there are not two, or where it says nothing.</summary>
+    public static (int Least, int Most, double Ratio)? Ends(FlowCase flowCase)
+    {
         var (least, most) = (-1, -1);
         var nozzles = flowCase.Flow.Nozzles;
         for (var index = 0; index < nozzles.Length; index++)
@@ -35,21 +51,13 @@ static class NozzlePressures
             if (least < 0 || nozzles[index].Pressure < nozzles[least].Pressure) least = index;
             if (most < 0 || nozzles[index].Pressure > nozzles[most].Pressure) most = index;
         }
-        if (least == most) return;
+        if (least == most) return null;
 
         var low = nozzles[least].Pressure.Pascals - flowCase.Ambient;
         var high = nozzles[most].Pressure.Pascals - flowCase.Ambient;
         // Where the lower one is next to nothing their ratio says nothing either; what little flows there is told by itself.
-        if (flowCase.Flow.Supply is not { } supply || !(low > LeastPart * (supply.ReservoirPressure.Pascals - flowCase.Ambient))) return;
-        var limit = flowCase.Limit(FindingCodes.PressureSpread);
-        var (severity, step) = Grading.Of(limit, high / low);
-        if (severity == Severity.Pass) return;
-
-        var (lowId, highId) = (flowCase.PointId(nozzles[least].Point), flowCase.PointId(nozzles[most].Point));
-        findings.Add(new Finding(FindingCodes.PressureSpread, severity, [highId, lowId],
-            $"Nozzle pressures run from {Wording.Of(low, QuantityKind.Pressure, flowCase.Units)} at {Wording.Id(lowId)} to "
-            + $"{Wording.Of(high, QuantityKind.Pressure, flowCase.Units)} at {Wording.Id(highId)}, {Wording.Number(high / low)} times as much, limit {Wording.Number(step)}.",
-            new Measure(high / low, null), new Measure(step, null), limit.Source, null), nozzles[most].Point);
+        if (flowCase.Flow.Supply is not { } supply || !(low > LeastPart * (supply.ReservoirPressure.Pascals - flowCase.Ambient))) return null;
+        return (least, most, high / low);
     }
 
     static List<Hit>? OutsideRange(FlowCase flowCase, bool below)

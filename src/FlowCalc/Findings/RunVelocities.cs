@@ -6,7 +6,7 @@ namespace FlowCalc.Findings;
 /// <summary>Runs whose liquid is fast, and runs whose flow is neither laminar nor turbulent.</summary>
 static class RunVelocities
 {
-    public static List<Hit>? High(FlowCase flowCase)
+    static List<Hit>? High(FlowCase flowCase)
     {
         // The limit is one of liquids: a gas is told where it chokes.
         if (flowCase.Layout.Agent.IsExpanding) return null;
@@ -23,7 +23,10 @@ static class RunVelocities
         return hits;
     }
 
-    public static string Sentence(FlowCase flowCase, Hit hit) =>
+    public static void Find(FlowCase flowCase, FindingList findings) =>
+        findings.Add(FindingCodes.VelocityHigh, flowCase.Limit(FindingCodes.VelocityHigh).Source, QuantityKind.Speed, "run", High(flowCase), hit => Sentence(flowCase, hit));
+
+    static string Sentence(FlowCase flowCase, Hit hit) =>
         $"The liquid in {Wording.Id(hit.Id)} runs at {Wording.Of(hit.Measured, QuantityKind.Speed, flowCase.Units)}, limit {Wording.Of(hit.Bound, QuantityKind.Speed, flowCase.Units)}";
 
     public static void Transition(FlowCase flowCase, FindingList findings)

@@ -33,6 +33,15 @@ static class TeePorts
             + $"{Wording.Of(hit.Measured, QuantityKind.Angle, flowCase.Units)} off the axis of its port, limit {Wording.Of(hit.Bound, QuantityKind.Angle, flowCase.Units)}");
     }
 
+    /// <summary>The angle between a run and the axis of the tee's port that it leaves by, rad; null where there is no tee or no way in space.</summary>
+    public static double? OfRun(JudgedLayout judged, int run)
+    {
+        var leg = judged.Layout.Runs[run];
+        return judged.Layout.Points[leg.From] is Tee tee && leg.Route is { } route && judged.FeedRun[leg.From] is >= 0 and var before && judged.Layout.Runs[before].Route is { } feed
+            ? OffPort(tee, leg, feed.EndDirection, route.StartDirection)
+            : null;
+    }
+
     static double OffPort(Tee tee, Run leg, Direction feed, Direction start)
     {
         var turn = feed.AngleTo(start);

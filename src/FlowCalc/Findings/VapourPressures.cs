@@ -32,8 +32,8 @@ static class VapourPressures
             new Measure(pressure - flowCase.Ambient, QuantityKind.Pressure), new Measure(vapour - flowCase.Ambient, QuantityKind.Pressure), "the agent's data", null), worst);
     }
 
-    // The least absolute total pressure at each point that liquid flows through, Pa; infinite at the others.
-    static double[] Lowest(FlowCase flowCase)
+    /// <summary>The least absolute total pressure at each point that liquid flows through, Pa; infinite at the others.</summary>
+    public static double[] Lowest(FlowCase flowCase)
     {
         var lowest = new double[flowCase.Layout.Points.Length];
         Array.Fill(lowest, double.PositiveInfinity);

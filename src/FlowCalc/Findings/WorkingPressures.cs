@@ -52,18 +52,11 @@ static class WorkingPressures
 
     static void AddTubes(JudgedLayout judged, FindingList findings, double reservoir, double temperature, string? inCase)
     {
-        var regulator = (judged.Layout.Supply as BottleSupply)?.Bottle.Outlet?.Regulator;
-        var held = regulator is null ? reservoir : Math.Min(reservoir, regulator.SetPressure.Pascals);
-        var weight = judged.Layout.Agent.RestDensity(temperature, reservoir) * HydrostaticRise.StandardGravity;
-        var heights = new double[judged.Layout.Points.Length];
         List<Hit>? over = null, unregulated = null;
-        foreach (var index in judged.OutwardRuns())
+        var held = Held(judged.Layout, reservoir);
+        foreach (var (index, head) in Heads(judged, reservoir, temperature))
         {
-            judged.Pass(index);
-            var run = judged.Layout.Runs[index];
-            heights[run.To] = heights[run.From] + run.Rise.Meters;
-            if (run.Tube.WorkingPressure is not { } marked) continue;
-            var head = -weight * Lowest(judged.Layout, run, heights);
+            if (judged.Layout.Runs[index].Tube.WorkingPressure is not { } marked) continue;
             var (pressure, worst, mark) = (held + head, reservoir + head, marked.Pascals);
             if (IsOver(pressure, mark)) (over ??= []).Add(Exceeded(judged, index, Severity.Fail, pressure, mark));
             else if (IsOver(worst, mark)) (unregulated ??= []).Add(Exceeded(judged, index, Severity.Warn, worst, mark));
@@ -71,10 +64,40 @@ static class WorkingPressures
         Sort(over);
         Sort(unregulated);
         findings.Add(FindingCodes.OverWorkingPressure, Mark, QuantityKind.Pressure, "run", over,
-            hit => Sentence(judged, hit, inCase is null ? "With every outlet shut" : $"At {inCase} with every outlet shut"), inCase: _ => inCase);
+            hit => Sentence(judged, hit, inCase is null ? "With every outlet shut" : $"At {inCase} with every outlet shut"), _ => (inCase, -1));
         findings.Add(FindingCodes.OverWorkingPressure, Mark, QuantityKind.Pressure, "run", unregulated,
-            hit => Sentence(judged, hit, $"Should the regulator fail{(inCase is null ? "" : $" at {inCase}")}, with every outlet shut,"), inCase: _ => inCase);
+            hit => Sentence(judged, hit, $"Should the regulator fail{(inCase is null ? "" : $" at {inCase}")}, with every outlet shut,"), _ => (inCase, -1));
     }
+
+    /// <summary>What stands in a run while every outlet is shut, absolute, Pa.</summary>
+    /// <param name="judged">The layout, as drawn: upright.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="reservoir">Absolute pressure in the reservoir, Pa.</param>
+    /// <param name="temperature">Temperature of the liquid, K.</param>
+    public static double InRun(JudgedLayout judged, int run, double reservoir, double temperature)
+    {
+        foreach (var (index, head) in Heads(judged, reservoir, temperature))
+            if (index == run) return Held(judged.Layout, reservoir) + head;
+        throw new ArgumentOutOfRangeException(nameof(run), run, "Not a run.");
+    }
+
+    // What the weight of the liquid adds at the lowest place of each run, Pa.
+    static IEnumerable<(int Run, double Head)> Heads(JudgedLayout judged, double reservoir, double temperature)
+    {
+        var weight = judged.Layout.Agent.RestDensity(temperature, reservoir) * HydrostaticRise.StandardGravity;
+        var heights = new double[judged.Layout.Points.Length];
+        foreach (var index in judged.OutwardRuns())
+        {
+            judged.Pass(index);
+            var run = judged.Layout.Runs[index];
+            heights[run.To] = heights[run.From] + run.Rise.Meters;
+            yield return (index, -weight * Lowest(judged.Layout, run, heights));
+        }
+    }
+
+    // What stands behind a regulator that works.
+    static double Held(Layout layout, double reservoir) =>
+        (layout.Supply as BottleSupply)?.Bottle.Outlet?.Regulator is { } regulator ? Math.Min(reservoir, regulator.SetPressure.Pascals) : reservoir;
 
     // Height of the lowest place of a run over the supply, corners included where they are given.
     static double Lowest(Layout layout, Run run, double[] heights)

@@ -44,6 +44,9 @@ public sealed record Layout
     /// <summary>Sizes of tube that the document names, in its order: what a cure may offer.</summary>
     public ImmutableArray<Tube> Tubes { get; init; } = [];
 
+    /// <summary>Nozzles that the document names, in its order: what a cure may offer.</summary>
+    public ImmutableArray<NozzleType> Nozzles { get; init; } = [];
+
     /// <summary>Cases of the discharge; null for the defaults.</summary>
     public DischargeCases? Cases { get; init; }
 

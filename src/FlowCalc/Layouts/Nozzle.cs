@@ -11,4 +11,8 @@ namespace FlowCalc.Layouts;
 /// <param name="PressureRange">Pressures at which it does its work; null where not given.</param>
 /// <param name="Type">Name of its entry among the document's nozzles; null where it is described in place.</param>
 public sealed record Nozzle(string Id, Place? At, string? Note, double KFactor, NozzleOrifice? Orifice, string? Zone, double? Share, PressureRange? PressureRange, string? Type)
-    : LayoutPoint(Id, At, Note);
+    : LayoutPoint(Id, At, Note)
+{
+    /// <summary>Whether the point states the range itself, whatever the entry of its type says.</summary>
+    public bool StatesRange { get; init; }
+}

@@ -18,7 +18,7 @@ public class BendFindingsTests
         Assert.Equal(["R"], finding.Where);
         Assert.Equal((0.027, 0.028), (finding.Measured!.Value.Si, finding.Limit!.Value.Si));
         Assert.Equal("the tube's statement", finding.Source);
-        Assert.Equal([new CureChange("runs/R/bends", "27 mm", "28 mm")], finding.Cure!.Changes);
+        Assert.Equal([new CureChange("runs/R/bends/0/radius", "27 mm", "28 mm")], finding.Cure!.Changes);
     }
 
     [Theory]

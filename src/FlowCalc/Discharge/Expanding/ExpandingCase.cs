@@ -14,9 +14,9 @@ namespace FlowCalc.Discharge;
 /// <param name="bottle">Its bottle.</param>
 /// <param name="line">Its line.</param>
 /// <param name="requirement">What the discharge has to do; null for nothing.</param>
+/// <param name="depth">How far it is followed.</param>
 /// <param name="cancellation">Asked throughout.</param>
-/// <param name="isBare">Whether only the numbers themselves are asked, as exact as those of a band: no band, curves or time scales.</param>
-internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, CancellationToken cancellation, bool isBare = false)
+internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle bottle, CompiledLine line, Requirement? requirement, DischargeDepth depth, CancellationToken cancellation)
 {
     // The band is a matter of per cents.
     const double PartOfBand = 0.12;
@@ -41,11 +41,14 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
             LiquidPart = contents.Phase == BottlePhase.OnePhase ? double.NaN : contents.LiquidPart,
         };
         if (Failure(contents) is { } why) return answer with { Failure = why };
+        if (depth == DischargeDepth.AtRest) return answer;
 
+        var isBare = depth != DischargeDepth.Whole;
         var choice = new ExpandingChoice(layout.NozzleModel, layout.NitrogenLag?.Seconds ?? double.PositiveInfinity, 1);
         ExpandingProblem Problem(ExpandingChoice other) => ExpandingSetup.Of(layout, agent, line, place, attitude.Gravity, contents, other, asked.Masses);
-        var problem = Problem(choice);
-        if (isBare) problem = problem with { LargestPart = PartOfBand };
+        ExpandingProblem Briefly(ExpandingChoice other) => Problem(other) with { IsBrief = true, LargestPart = PartOfBand };
+        var problem = depth == DischargeDepth.Brief ? Briefly(choice) : Problem(choice);
+        if (depth == DischargeDepth.Bare) problem = problem with { LargestPart = PartOfBand };
         var course = ExpandingRun.Of(problem, cancellation);
         if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
         var nozzles = Nozzles(problem, course);
@@ -61,11 +64,11 @@ internal sealed class ExpandingCase(Layout layout, ExpandingAgent agent, Bottle 
             LeftInBottle = Mass.FromKilograms(course.LeftInBottle),
             LeftInTubes = Mass.FromKilograms(course.LeftInTubes),
             MostInTubes = Mass.FromKilograms(course.PeakInLine),
-            ColdestGas = Temperature.FromKelvins(course.Samples.Min(sample => sample.GasTemperature)),
+            ColdestGas = depth == DischargeDepth.Brief ? null : Temperature.FromKelvins(course.Samples.Min(sample => sample.GasTemperature)),
             OutOfReach = problem.VolumeLeft > 0 ? Math.Min(problem.VolumeLeft / (contents.LiquidPart * bottle.Volume.CubicMeters), 1) : 0,
             Nozzles = nozzles,
             Zones = CaseValues.Zones(layout, nozzles, wanted),
-            Band = isBare ? null : ExpandingBand.Of(agent, bottle.CushionHeat, course, choice, other => ExpandingRun.Of(Problem(other) with { IsBrief = true, LargestPart = PartOfBand }, cancellation), order, asked, Tees(problem, contents)),
+            Band = isBare ? null : ExpandingBand.Of(agent, bottle.CushionHeat, course, choice, other => ExpandingRun.Of(Briefly(other), cancellation), order, asked, Tees(problem, contents)),
             QuasiSteady = isBare ? null : ExpandingScales.Of(problem, line.Length, course),
             Series = isBare ? null : SeriesOfCase.Of(course, line.Compiled, order),
             Steps = course.Steps,

@@ -9,18 +9,18 @@ namespace FlowCalc.Findings.Cures;
 static class Rebending
 {
     /// <summary>The run in another tube; a radius that is stated stays, one that came from the old tube becomes the new one's, as the changed document would read.</summary>
-    /// <param name="flowCase">The layout as it is.</param>
+    /// <param name="judged">The layout as it is.</param>
     /// <param name="run">The run.</param>
     /// <param name="tube">The tube to lay it in.</param>
     /// <returns>The run, null where it cannot be laid at all, and why it may not be buildable; null for no doubt.</returns>
-    public static (Run? Run, string? Doubt) InTube(FlowCase flowCase, Run run, Tube tube)
+    public static (Run? Run, string? Doubt) InTube(JudgedLayout judged, Run run, Tube tube)
     {
-        if (Relaid(flowCase.Layout, run, tube) is not { } changed) return (null, null);
+        if (Relaid(judged.Layout, run, tube) is not { } changed) return (null, null);
         if (changed.Bends.Length == 0) return (changed, null);
         var least = changed.Bends.Min(bend => bend.Radius.Meters);
         if (!Fits(changed)) return (changed, $"the bends of {Wording.Id(run.Id)} would no longer fit its route");
-        if (Bends.Least(tube, flowCase.Limit(FindingCodes.BendTooTight)) is not var (allowed, isStated) || least >= allowed * (1 - 1e-9)) return (changed, null);
-        var (bound, outside) = (Wording.Of(allowed, QuantityKind.Length, flowCase.Units), tube.OutsideDiameter?.Meters);
+        if (Bends.Least(tube, judged.FlowLimit(FindingCodes.BendTooTight)) is not var (allowed, isStated) || least >= allowed * (1 - 1e-9)) return (changed, null);
+        var (bound, outside) = (Wording.Of(allowed, QuantityKind.Length, judged.Units), tube.OutsideDiameter?.Meters);
         return (changed, isStated
             ? $"a bend of {Wording.Id(run.Id)} would be tighter than the {bound} that the tube allows"
             : $"a bend of {Wording.Id(run.Id)} would be tighter than {bound}, {Wording.Number(allowed / outside!.Value)} outside diameters of the tube");

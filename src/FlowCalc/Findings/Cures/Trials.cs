@@ -9,10 +9,13 @@ namespace FlowCalc.Findings.Cures;
 sealed class Trials(int size, CancellationToken cancellation)
 {
     // A search has to end within the time that one request may take; on large layouts the solves are what costs.
-    const int MostSolves = 60;
+    const int MostSolves = 120;
     const int MostSize = 100_000;
 
-    readonly int most = size == 0 ? 0 : Math.Clamp(MostSize / size, 1, MostSolves);
+    // What a point costs of a gas or an agent that boils, against one of a liquid.
+    const int Expanding = 20;
+
+    readonly int most = Math.Clamp(MostSize / Math.Max(1, size), 1, MostSolves);
 
     /// <summary>What a solve of a layout costs: its points, and all that loses pressure between them.</summary>
     /// <param name="layout">The layout.</param>
@@ -21,7 +24,7 @@ sealed class Trials(int size, CancellationToken cancellation)
     {
         var size = layout.Points.Length;
         foreach (var run in layout.Runs) size += run.Bends.Length + run.Fittings.Length;
-        return size;
+        return layout.Agent.IsExpanding ? Expanding * size : size;
     }
 
     /// <summary>Solves done.</summary>

@@ -22,7 +22,7 @@ static class Arrivals
     }
 
     // The first and the last nozzle that liquid comes to; of equals the first in the document.
-    static (NozzleDischarge First, NozzleDischarge Last)? Ends(DischargeCase one)
+    public static (NozzleDischarge First, NozzleDischarge Last)? Ends(DischargeCase one)
     {
         NozzleDischarge? first = null, last = null;
         foreach (var nozzle in one.Nozzles)

@@ -33,7 +33,7 @@ sealed class CaseHits(JudgedDischarge judged, bool isOfTemperature = false)
     /// <param name="sentence">What is so in the worst case, to follow "At -15 °C, on the roof,"; without a full stop.</param>
     public void AddTo(FindingList findings, string code, string source, QuantityKind? kind, string noun, Func<DischargeCase, Hit, string> sentence) =>
         findings.Add(code, source, kind, noun, places.Count == 0 ? null : [.. places.Values.Select(place => place.Worst)],
-            hit => Told(places[hit.Item], sentence), inCase: hit => Name(places[hit.Item]));
+            hit => Told(places[hit.Item], sentence), hit => (Name(places[hit.Item]), places[hit.Item].At));
 
     /// <summary>Makes a finding of each place that is not one point or run.</summary>
     /// <param name="findings">What to add to.</param>
@@ -50,7 +50,7 @@ sealed class CaseHits(JudgedDischarge judged, bool isOfTemperature = false)
             var hit = place.Worst;
             findings.Add(
                 new Finding(code, hit.Severity, where(Case(place)), $"{Told(place, sentence)}.", Measured(hit.Measured, kind), Measured(hit.Bound, kind), source, null, Name(place)),
-                hit.Item);
+                hit.Item, place.At);
         }
     }
 

@@ -18,6 +18,8 @@ sealed class JudgedDischarge(Layout layout, Bottle bottle, DischargeResult disch
 
     public DischargeResult Discharge { get; } = discharge;
 
+    public override double? Reservoir => Discharge.Cases.Max(one => one.StartPressure?.Pascals);
+
     /// <summary>The fill of all bottles, kg.</summary>
     public double Contents { get; } = bottle.Fill.Kilograms * bottle.Count;
 

@@ -72,6 +72,7 @@ static class DocumentReader
             Points = tree.Points,
             Runs = tree.Runs,
             Tubes = tree.Tubes,
+            Nozzles = [.. Types(stock.Nozzles)],
             Cases = cases,
             Requirement = requirement,
             Limits = limits,
@@ -81,6 +82,12 @@ static class DocumentReader
             Cutting = cutting,
             Assumptions = context.Assumptions.ToArray(),
         };
+    }
+
+    static IEnumerable<NozzleType> Types(NamedEntries<NozzleOpening> nozzles)
+    {
+        foreach (var name in nozzles.Names)
+            if (nozzles.TryFind(name, out var opening) && opening is not null) yield return new NozzleType(name, opening.KFactor, opening.Orifice, opening.PressureRange);
     }
 
     static void ReadFormat(ReadingContext context, in Members<DocumentField> root)

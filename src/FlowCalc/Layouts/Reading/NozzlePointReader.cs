@@ -22,7 +22,7 @@ static class NozzlePointReader
         var range = NozzleReader.Range(context, members[PointField.PressureRange]);
         if (members.Has(PointField.Aim)) CoverageValue.CheckAim(context, members[PointField.Aim]);
         if (members.Has(PointField.Spray)) CoverageValue.CheckSpray(context, members[PointField.Spray]);
-        return new Nozzle(id, at, note, opening?.KFactor ?? double.NaN, opening?.Orifice, zone, double.IsFinite(share) ? share : null, range ?? opening?.PressureRange, type);
+        return new Nozzle(id, at, note, opening?.KFactor ?? double.NaN, opening?.Orifice, zone, double.IsFinite(share) ? share : null, range ?? opening?.PressureRange, type) { StatesRange = range is not null };
     }
 
     static NozzleOpening? Named(ReadingContext context, JsonValue element, string? name, NamedEntries<NozzleOpening> nozzles)

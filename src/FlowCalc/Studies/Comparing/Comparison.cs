@@ -32,7 +32,7 @@ public static class Comparison
         var flow = SteadyFlow.Solve(layout, cancel);
         var flowJudgement = flow.Report.Converged ? FlowFindings.Judge(layout, flow, units, cancel) : null;
         var discharge = layout.Supply is BottleSupply ? LayoutDischarge.Solve(layout, scheduler, cancel) : null;
-        var dischargeJudgement = discharge is null ? null : DischargeFindings.Judge(layout, discharge, units, cancel);
+        var dischargeJudgement = discharge is null ? null : DischargeFindings.JudgeWithCures(layout, discharge, units, scheduler, cancel);
         return new VariantResult(variant, flow, flowJudgement, discharge, dischargeJudgement, Standings.Of(flow, flowJudgement, discharge, dischargeJudgement));
     }
 

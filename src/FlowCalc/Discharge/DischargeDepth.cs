@@ -1,0 +1,17 @@
+namespace FlowCalc.Discharge;
+
+/// <summary>How far a case is followed.</summary>
+internal enum DischargeDepth
+{
+    /// <summary>Only the bottle before its valve opens.</summary>
+    AtRest,
+
+    /// <summary>For times and masses alone: without band and curves, and without what is told of pressures at nozzles.</summary>
+    Brief,
+
+    /// <summary>For its numbers, as exact as those of a band: without band, curves and time scales.</summary>
+    Bare,
+
+    /// <summary>With all that there is to tell.</summary>
+    Whole,
+}
