@@ -83,7 +83,7 @@ public sealed class HostileDocumentTests
     public async Task Every_request_for_sizes_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 5_000 : 150;
-        await using var service = Service.With(("Limits:SizeTime", "00:01:00"), ("Limits:SizeWork", "1000"));
+        await using var service = Service.With(("Limits:SizeTime", "00:01:00"), ("Limits:SizeWork", "1000"), ("Limits:SizePoints", "1000"));
         var calls = new HostileCalls("/v1/size", HostileSizings.Of);
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);

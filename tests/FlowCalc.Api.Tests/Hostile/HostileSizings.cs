@@ -31,5 +31,5 @@ static class HostileSizings
     static string Some(Random random, string[] from) => string.Join(',', Enumerable.Range(0, random.Next(2)).Select(_ => Usual(random, from)));
 
     // The last two of a list are wrong, and seldom taken.
-    static string Usual(Random random, string[] from) => from[random.Next(30) == 0 ? random.Next(from.Length) : random.Next(from.Length - 2)];
+    static string Usual(Random random, string[] from) => from[random.Next(60) == 0 ? random.Next(from.Length) : random.Next(from.Length - 2)];
 }

@@ -64,9 +64,7 @@ internal sealed class Finds(SizingModel model, CandidateFlow flows, WishTimes ti
     {
         var trial = flows.Of(choices);
         if (!Meets(trial) || trial == Best || (Second is not null && !needsTime && Compare(trial, Second) >= 0)) return trial;
-        if (needsTime && Timed(trial) is not { } known) return trial;
-        else if (needsTime) Keep(timed[trial]);
-        else Keep(trial);
+        if ((needsTime ? Timed(trial) : trial) is { } kept) Keep(kept);
         return trial;
     }
 
@@ -74,8 +72,8 @@ internal sealed class Finds(SizingModel model, CandidateFlow flows, WishTimes ti
     /// <param name="sum">Least sum in it.</param>
     public void LeaveUntimed(double sum) => Untimed = Math.Min(Untimed, sum);
 
-    /// <summary>The choice with its times where they are within the wish; null where they are not, or where it is no use to know.</summary>
-    public Trial? Timed(Trial trial)
+    // The choice with its times where they are within the wish; null where they are not, or where it is no use to know.
+    Trial? Timed(Trial trial)
     {
         if (timed.TryGetValue(trial, out var known)) return times.IsWithin(known.Times!.Value) ? known : null;
         // A choice that could only be second is not worth a discharge.

@@ -9,7 +9,7 @@ public static class LayoutSizing
     /// <param name="problem">What may be chosen, and what is wished.</param>
     /// <param name="cancellationToken">Asked throughout.</param>
     /// <returns>The best choice found, and what is proven of it.</returns>
-    /// <exception cref="ArgumentException">The objective needs a price that a tube has not, or a time is asked of a supply that is no bottle.</exception>
+    /// <exception cref="ArgumentException">The objective needs a price that a tube has not, a time is asked of a supply that is no bottle, or a group holds nothing, both kinds, or what another group holds.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SizingResult Solve(SizingProblem problem, CancellationToken cancellationToken = default) => Solve(problem, TaskScheduler.Default, cancellationToken);
 
@@ -18,7 +18,7 @@ public static class LayoutSizing
     /// <param name="scheduler">Where cases run beside the caller's thread; the answer is the same wherever they do.</param>
     /// <param name="cancellationToken">Asked throughout.</param>
     /// <returns>As without a scheduler.</returns>
-    /// <exception cref="ArgumentException">The objective needs a price that a tube has not, or a time is asked of a supply that is no bottle.</exception>
+    /// <exception cref="ArgumentException">The objective needs a price that a tube has not, a time is asked of a supply that is no bottle, or a group holds nothing, both kinds, or what another group holds.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SizingResult Solve(SizingProblem problem, TaskScheduler scheduler, CancellationToken cancellationToken)
     {
@@ -34,8 +34,18 @@ public static class LayoutSizing
         });
         if (!isPriced) throw new ArgumentException("The objective counts every tube of the stock, and one has no cost or mass.", nameof(problem));
 
+        if (problem.Groups.Any(group => group.Runs.IsEmpty == group.Nozzles.IsEmpty)
+            || HasTwice(problem.Groups.SelectMany(group => group.Runs)) || HasTwice(problem.Groups.SelectMany(group => group.Nozzles)))
+            throw new ArgumentException("A group holds runs or nozzles, and no two groups the same.", nameof(problem));
+
         var search = SizingSearch.Of(problem, scheduler, cancellationToken);
         search.Run();
         return SizingResults.Of(problem, search, scheduler, cancellationToken);
+    }
+
+    static bool HasTwice(IEnumerable<int> places)
+    {
+        var seen = new HashSet<int>();
+        return !places.All(seen.Add);
     }
 }

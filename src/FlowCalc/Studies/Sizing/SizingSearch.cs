@@ -82,13 +82,16 @@ internal sealed class SizingSearch
     /// <summary>The part of the search that proves, by itself.</summary>
     public void RunExact()
     {
-        if (ChoiceTable.Of(Model) is { } table) (Bound, IsProven) = Exact(table);
-        else (Bound, IsProven) = new EveryChoice(Model, Finds, work).Run();
-        if (Finds.Untimed < double.PositiveInfinity && IsProven)
+        var table = ChoiceTable.Of(Model);
+        (Bound, IsProven) = table is null ? new EveryChoice(Model, Finds, work).Run() : Exact(table);
+        // What was left aside without its discharge may be better than anything that was followed.
+        if (double.IsPositiveInfinity(Finds.Untimed)) return;
+        (Bound, IsProven) = Model.Objective switch
         {
-            Bound = Math.Min(Bound, Finds.Untimed);
-            IsProven = Model.Objective is not (SizingObjective.BestBalance or SizingObjective.ShortestTime) && Finds.Best is not null && Finds.Untimed > Finds.Limit;
-        }
+            SizingObjective.BestBalance => (0, false),
+            SizingObjective.ShortestTime => (table is null ? 0 : Bound, false),
+            _ => (Math.Min(Bound, Finds.Untimed), IsProven && Finds.Best is not null && Finds.Untimed > Finds.Limit),
+        };
     }
 
     (double Bound, bool IsProven) Exact(ChoiceTable table) => Model.Objective switch

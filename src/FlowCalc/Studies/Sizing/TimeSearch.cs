@@ -38,7 +38,7 @@ internal sealed class TimeSearch(SizingModel model, ChoiceTable table, Finds fin
             var bounds = new SubtreeBounds(table, slice);
             if (double.IsFinite(bounds.Least) && !search.Run(slice, bounds)) return (Least(), false);
         }
-        return isWhole ? (finds.Best?.Times!.Value.Most ?? double.PositiveInfinity, double.IsPositiveInfinity(finds.Untimed)) : (Least(), false);
+        return isWhole && double.IsPositiveInfinity(finds.Untimed) ? (finds.Best?.Times!.Value.Most ?? double.PositiveInfinity, true) : (Least(), false);
     }
 
     // What is asked of the nozzles, through the largest of them at the bottle's first pressure without any loss: of the coldest or slowest case.
