@@ -20,6 +20,9 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
     // The band is a matter of per cents.
     const double ToleranceOfBand = 1e-4;
 
+    // A sample of a study lies per cents from the next one.
+    const double ToleranceOfSample = 1e-3;
+
     readonly double[] wanted = WantedShares.Of(layout);
     readonly int[] order = line.NozzleOrder();
 
@@ -45,7 +48,7 @@ internal sealed class CaseAnswer(Layout layout, LiquidAgent agent, Bottle bottle
         var isBare = depth != DischargeDepth.Whole;
         var choice = new ModelChoice(1, layout.Film);
         var problem = CaseSetup.Of(layout, line, place, attitude.Gravity, temperature.Kelvins, conditions, choice, asked.Masses) with { IsBrief = depth == DischargeDepth.Brief };
-        if (depth == DischargeDepth.Bare) problem = problem with { Tolerance = ToleranceOfBand };
+        if (depth == DischargeDepth.Bare) problem = problem with { Tolerance = ToleranceOfSample, Pair = RungeKuttaPair.BogackiShampine };
         var course = DischargeRun.Of(problem, cancellation);
         if (course.Failure is { } failure) return answer with { Failure = new(DischargeFailureKind.NotSolved, failure) };
         var band = isBare ? null : BandOfCase.Of(course, change => Follow(problem, change, course), choice, bottle.CushionHeat, order, asked.Usual, asked.Required);

@@ -78,7 +78,7 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
     /// <param name="stepper">The step.</param>
     /// <param name="time">Time at its start, s.</param>
     /// <param name="step">Its size, s.</param>
-    public double First(List<Crossing> crossings, DormandPrince stepper, double time, double step)
+    public double First(List<Crossing> crossings, EmbeddedStep stepper, double time, double step)
     {
         double first = 1;
         foreach (var crossing in crossings)
@@ -126,7 +126,7 @@ internal sealed class CrossingSearch(DischargeProblem problem, LineState line, S
         public double this[int entry] => y[entry];
     }
 
-    readonly struct StepAt(DormandPrince stepper, double part) : IEntries
+    readonly struct StepAt(EmbeddedStep stepper, double part) : IEntries
     {
         public double this[int entry] => stepper.At(entry, part);
     }

@@ -9,7 +9,7 @@ internal enum DischargeDepth
     /// <summary>For times and masses alone: without band and curves, and without what is told of pressures at nozzles.</summary>
     Brief,
 
-    /// <summary>For its numbers, as exact as those of a band: without band, curves and time scales.</summary>
+    /// <summary>For its numbers, to a thousandth: without band, curves and time scales.</summary>
     Bare,
 
     /// <summary>With all that there is to tell.</summary>

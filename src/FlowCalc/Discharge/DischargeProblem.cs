@@ -75,6 +75,9 @@ internal sealed record DischargeProblem
     /// <summary>Error allowed a step, relative to the bottle's volume, the charge, a run's length and the gas temperature.</summary>
     public double Tolerance { get; init; } = 1e-5;
 
+    /// <summary>The rule by which it steps.</summary>
+    public RungeKuttaPair Pair { get; init; } = RungeKuttaPair.DormandPrince;
+
     /// <summary>Masses out of all nozzles, kg, whose times are asked; rising.</summary>
     public double[] Thresholds { get; init; } = [];
 

@@ -20,7 +20,7 @@ internal sealed class DischargeRun
     readonly DischargeRates rates;
     readonly LineEvents events;
     readonly CrossingSearch search;
-    readonly DormandPrince stepper;
+    readonly EmbeddedStep stepper;
     readonly DischargeTrace trace;
     readonly List<Crossing> crossings = [];
     readonly double[] y;
@@ -39,7 +39,7 @@ internal sealed class DischargeRun
         rates = new DischargeRates(problem, geometry, line, vector, cancellation);
         events = new LineEvents(problem, geometry, line);
         search = new CrossingSearch(problem, line, vector);
-        stepper = new DormandPrince(vector.Length);
+        stepper = new EmbeddedStep(problem.Pair, vector.Length);
         (y, scale) = (new double[vector.Length], new double[vector.Length]);
         trace = new DischargeTrace(problem, geometry, line, vector);
     }
@@ -156,7 +156,7 @@ internal sealed class DischargeRun
             var error = stepper.Try(rates.Fill, time, y, step, scale);
             if (!(error <= 1))
             {
-                step *= double.IsNaN(error) ? 0.25 : Math.Clamp(0.9 * Math.Pow(error, -0.2), 0.1, 0.9);
+                step *= double.IsNaN(error) ? 0.25 : Math.Clamp(problem.Pair.Stretch(error), 0.1, 0.9);
                 continue;
             }
             rates.Forget();
@@ -175,7 +175,7 @@ internal sealed class DischargeRun
             stepper.End.CopyTo(y);
             stepper.Take();
             trace.Add(time, y, rates, stepper.StartRates);
-            step = Math.Min(step * Math.Clamp(0.9 * Math.Pow(Math.Max(error, 1e-10), -0.2), 0.2, 5), 4 * search.FirstStep(crossings, time, y, stepper.StartRates));
+            step = Math.Min(step * Math.Clamp(problem.Pair.Stretch(Math.Max(error, 1e-10)), 0.2, 5), 4 * search.FirstStep(crossings, time, y, stepper.StartRates));
             stopped = Ending();
             if (stopped == StopReason.FlowStopped) RunOut();
             if (stopped is not null || HoldShutAir() || IsAnyHere())

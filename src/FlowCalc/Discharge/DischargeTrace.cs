@@ -110,7 +110,7 @@ internal sealed class DischargeTrace
     }
 
     /// <summary>Looks through the part of a step that is kept for the masses asked for.</summary>
-    public void Pass(DormandPrince stepper, double time, double step, double part)
+    public void Pass(EmbeddedStep stepper, double time, double step, double part)
     {
         while (next < thresholds.Length && Past(stepper, part) >= 0)
         {
@@ -159,7 +159,7 @@ internal sealed class DischargeTrace
         };
     }
 
-    double Past(DormandPrince stepper, double part)
+    double Past(EmbeddedStep stepper, double part)
     {
         double sum = 0;
         for (var i = 0; i < velocityChange.Length; i++) sum += stepper.At(StateVector.Delivered + i, part);

@@ -43,7 +43,7 @@ internal sealed class SampleStore(DischargeProblem problem, LineState line)
     /// <param name="trace">Knows the liquid in the bottle.</param>
     /// <param name="time">Time at the step's start, s.</param>
     /// <param name="part">Part of the step that is kept; below 1 where a jump follows.</param>
-    public void AddWithin(DormandPrince stepper, DischargeTrace trace, double time, double part)
+    public void AddWithin(EmbeddedStep stepper, DischargeTrace trace, double time, double part)
     {
         var kept = part * stepper.Size;
         var pieces = (int)Math.Clamp(Math.Ceiling(kept / (Spacing * (time + kept))), 1, MostPieces);

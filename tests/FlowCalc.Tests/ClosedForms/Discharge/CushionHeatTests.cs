@@ -20,7 +20,7 @@ public class CushionHeatTests
             rates[1] = wall;
             return true;
         }
-        var stepper = new DormandPrince(2);
+        var stepper = new EmbeddedStep(RungeKuttaPair.DormandPrince, 2);
         double[] y = [220, 285], scale = [1e-9, 1e-9];
         for (var i = 0; i < 300; i++)
         {

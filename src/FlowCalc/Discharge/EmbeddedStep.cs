@@ -7,36 +7,13 @@ namespace FlowCalc.Discharge;
 /// <returns>False where there are none.</returns>
 internal delegate bool RateFunction(double time, Span<double> y, Span<double> rates);
 
-/// <summary>One step of the embedded Runge-Kutta pair of order 5(4), with a polynomial of order 4 between its ends.</summary>
-/// <remarks>
-/// Dormand, Prince 1980; interpolant of Shampine 1986 in the form of Hairer, Nørsett, Wanner, Solving Ordinary Differential Equations I,
-/// 2nd ed. 1993, section II.6. Linear sums that the rates keep (mass) are kept to rounding by the step and by the polynomial.
-/// </remarks>
+/// <summary>One step of an embedded Runge-Kutta pair, with a polynomial between its ends.</summary>
+/// <remarks>Linear sums that the rates keep (mass) are kept to rounding by the step and by the polynomial.</remarks>
+/// <param name="pair">The pair.</param>
 /// <param name="length">Length of the state.</param>
-internal sealed class DormandPrince(int length)
+internal sealed class EmbeddedStep(RungeKuttaPair pair, int length)
 {
-    static readonly double[] Nodes = [0, 1.0 / 5, 3.0 / 10, 4.0 / 5, 8.0 / 9, 1, 1];
-
-    static readonly double[][] Stages =
-    [
-        [],
-        [1.0 / 5],
-        [3.0 / 40, 9.0 / 40],
-        [44.0 / 45, -56.0 / 15, 32.0 / 9],
-        [19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729],
-        [9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656],
-        [35.0 / 384, 0, 500.0 / 1113, 125.0 / 192, -2187.0 / 6784, 11.0 / 84],
-    ];
-
-    static readonly double[] Error = [71.0 / 57600, 0, -71.0 / 16695, 71.0 / 1920, -17253.0 / 339200, 22.0 / 525, -1.0 / 40];
-
-    static readonly double[] Dense =
-    [
-        -12715105075.0 / 11282082432, 0, 87487479700.0 / 32700410799, -10690763975.0 / 1880347072,
-        701980252875.0 / 199316789632, -1453857185.0 / 822651844, 69997945.0 / 29380423,
-    ];
-
-    readonly double[][] k = [new double[length], new double[length], new double[length], new double[length], new double[length], new double[length], new double[length]];
+    readonly double[][] k = [.. Enumerable.Range(0, pair.Count).Select(_ => new double[length])];
     readonly double[] start = new double[length];
     readonly double[] trial = new double[length];
     bool isTaken;
@@ -65,16 +42,17 @@ internal sealed class DormandPrince(int length)
         Size = step;
         for (var stage = 1; stage < k.Length; stage++)
         {
-            var row = Stages[stage];
+            var row = pair.Stage(stage);
             y.CopyTo(trial);
             for (var s = 0; s < row.Length; s++) Add(trial, step * row[s], k[s]);
-            if (!rates(time + Nodes[stage] * step, trial, k[stage])) return double.NaN;
+            if (!rates(time + pair.Node(stage) * step, trial, k[stage])) return double.NaN;
         }
+        var weights = pair.Error;
         double worst = 0;
         for (var i = 0; i < length; i++)
         {
             double error = 0;
-            for (var s = 0; s < k.Length; s++) error += Error[s] * k[s][i];
+            for (var s = 0; s < k.Length; s++) error += weights[s] * k[s][i];
             worst = Math.Max(worst, Math.Abs(step * error) / scale[i]);
         }
         return worst;
@@ -121,8 +99,9 @@ internal sealed class DormandPrince(int length)
     {
         var whole = trial[entry] - start[entry];
         var first = Size * k[0][entry] - whole;
+        var weights = pair.Dense;
         double dense = 0;
-        for (var s = 0; s < k.Length; s++) dense += Dense[s] * k[s][entry];
+        for (var s = 0; s < weights.Length; s++) dense += weights[s] * k[s][entry];
         return (whole, first, whole - Size * k[^1][entry] - first, Size * dense);
     }
 
