@@ -6,8 +6,8 @@ using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
-using FlowCalc.Api.Tolerance;
 using FlowCalc.Api.Size;
+using FlowCalc.Api.Tolerance;
 
 namespace FlowCalc.Api.Answers;
 
