@@ -104,4 +104,17 @@ public sealed class HostileDocumentTests
         Assert.True(calls.Wrong.Count == 0, string.Join("\n\n", calls.Wrong.Take(3)));
         Assert.True(calls.Of(200) > count / 10 && calls.Of(422) > count / 5, $"{calls.Of(200)} answers, {calls.Of(422)} faults of {count}");
     }
+
+    [Fact]
+    public async Task Every_study_of_tolerances_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
+    {
+        var count = HostileCalls.IsLong ? 5_000 : 200;
+        await using var service = Service.With(("Limits:ToleranceTime", "00:02:00"));
+        var calls = new HostileCalls("/v1/tolerance", HostileTolerances.Of);
+
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
+
+        Assert.True(calls.Wrong.Count == 0, string.Join("\n\n", calls.Wrong.Take(3)));
+        Assert.True(calls.Of(200) > count / 10 && calls.Of(422) > count / 5, $"{calls.Of(200)} answers, {calls.Of(422)} faults of {count}");
+    }
 }
