@@ -28,6 +28,15 @@ public static class ApplicationRequirement
         return Find(application, agent)?.Requirement;
     }
 
+    /// <summary>What a layout's discharge has to do: what its document states, else the default.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <returns>Null where neither says.</returns>
+    public static Requirement? For(Layout layout)
+    {
+        ArgumentNullException.ThrowIfNull(layout);
+        return layout.Requirement ?? Of(layout.Application, layout.Agent);
+    }
+
     /// <summary>Whose rule the default is.</summary>
     /// <param name="application">The application.</param>
     /// <param name="agent">The agent.</param>

@@ -19,7 +19,7 @@ internal sealed class DischargeSet
     DischargeSet(Layout layout, Bottle bottle, DischargeDepth depth, CancellationToken cancellation)
     {
         (this.layout, this.bottle, list) = (layout, bottle, CaseList.Of(layout));
-        requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application, layout.Agent);
+        requirement = ApplicationRequirement.For(layout);
         places = [.. list.Attitudes.Select(attitude => BottlePlace.Of(bottle, attitude.Gravity))];
         answer = Answering(layout, bottle, requirement, depth, cancellation);
     }

@@ -59,7 +59,7 @@ public static class LayoutDischarge
         return set.Result([set.Answer(at)]);
     }
 
-    /// <summary>Follows some cases for their numbers alone: without band, curves, time scales and assumptions, and as exact as a band.</summary>
+    /// <summary>Follows some cases for their numbers alone: without band, curves, time scales and assumptions; see <see cref="DischargeDepth.Bare"/>.</summary>
     /// <param name="layout">A checked layout whose supply is a bottle.</param>
     /// <param name="cases">The cases.</param>
     /// <param name="warmer">How much warmer than its case each is followed, K.</param>
@@ -67,7 +67,7 @@ public static class LayoutDischarge
     internal static DischargeResult SolveBare(Layout layout, ImmutableArray<(double Temperature, Attitude Attitude)> cases, double warmer, CancellationToken cancellationToken)
     {
         var bottle = ((BottleSupply)layout.Supply).Bottle;
-        var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application, layout.Agent);
+        var requirement = ApplicationRequirement.For(layout);
         var answer = DischargeSet.Answering(layout, bottle, requirement, DischargeDepth.Bare, cancellationToken);
         var answers = new DischargeCase[cases.Length];
         for (var at = 0; at < answers.Length; at++)

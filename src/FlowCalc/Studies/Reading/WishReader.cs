@@ -49,7 +49,7 @@ static class WishReader
     static void Assume(ReadingContext context, Layout? layout)
     {
         if (layout is null) return;
-        var requirement = layout.Requirement ?? ApplicationRequirement.Of(layout.Application, layout.Agent);
+        var requirement = ApplicationRequirement.For(layout);
         if (layout.Requirement is null)
             context.Assumptions.Add(
                 "/wish/within", FormattableString.Invariant($"the time of {100 * (requirement?.Part ?? LayoutDischarge.UsualPart):0.##} % of the contents"),

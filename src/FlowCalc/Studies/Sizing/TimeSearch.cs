@@ -45,7 +45,7 @@ internal sealed class TimeSearch(SizingModel model, ChoiceTable table, Finds fin
     double Least()
     {
         if (model.Layout.Supply is not BottleSupply { Bottle: var bottle } || model.Layout.Agent is not LiquidAgent liquid) return 0;
-        var requirement = model.Layout.Requirement ?? ApplicationRequirement.Of(model.Layout.Application, liquid);
+        var requirement = ApplicationRequirement.For(model.Layout);
         var mass = (requirement?.Part ?? LayoutDischarge.UsualPart)
             * (requirement is { OfContents: false, Quantity: { } quantity } ? quantity.Kilograms : bottle.Fill.Kilograms * bottle.Count);
         var most = 0.0;

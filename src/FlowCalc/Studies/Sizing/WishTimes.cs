@@ -84,5 +84,5 @@ internal sealed class WishTimes(SizingModel model, CandidateFlow flows, TaskSche
     double Time(DischargeCase one) =>
         one.Failure is not null ? double.PositiveInfinity : (HasRequirement ? one.RequiredTime : one.Time95)?.Seconds ?? double.PositiveInfinity;
 
-    bool HasRequirement => (model.Layout.Requirement ?? ApplicationRequirement.Of(model.Layout.Application, model.Layout.Agent)) is not null;
+    bool HasRequirement => ApplicationRequirement.For(model.Layout) is not null;
 }
