@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using FlowCalc.Api.Answers;
+using FlowCalc.Layouts.Editing;
 using FlowCalc.Studies.Sizing;
 
 namespace FlowCalc.Api.Size;
@@ -19,10 +20,13 @@ internal static class SizeChanges
     {
         var reasons = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var run in choice.Runs.Take(MostReasons))
-            reasons[SizedDocument.PathOf("runs", problem.Layout.Runs[run].Id, "tube")] = SizingReasons.OfRun(problem, choice, run, write.System, cancel);
+            reasons[EditPath.Of("runs", problem.Layout.Runs[run].Id, "tube")] = SizingReasons.OfRun(problem, choice, run, write.System, cancel);
         foreach (var point in choice.Nozzles.Take(MostReasons - Math.Min(MostReasons, choice.Runs.Length)))
+        {
+            var reason = SizingReasons.OfNozzle(problem, choice, point, write.System, cancel);
             foreach (var member in (string[])["nozzle", "orifice", "kFactor"])
-                reasons[SizedDocument.PathOf("points", problem.Layout.Points[point].Id, member)] = SizingReasons.OfNozzle(problem, choice, point, write.System, cancel);
+                reasons[EditPath.Of("points", problem.Layout.Points[point].Id, member)] = reason;
+        }
         return [.. document.Changes.Select(change => Of(change, change.To is null ? null : reasons.GetValueOrDefault(change.Path)))];
     }
 

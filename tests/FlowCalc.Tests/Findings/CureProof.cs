@@ -54,7 +54,7 @@ static class CureProof
     public static Layout Changed(string json, Cure cure)
     {
         var edited = DocumentEdit.Apply(Encoding.UTF8.GetBytes(json),
-            [.. cure.Changes.Select(change => new DocumentChange(change.Path, change.To is null ? default : JsonElement.Parse(change.To.Json)))]);
+            [.. cure.Changes.Select(change => new DocumentChange(change.Path, change.To is null ? default : JsonElement.Parse(change.To.Json)))], TestContext.Current.CancellationToken);
         Assert.Empty(edited.Faults);
         return Documents.Read(Encoding.UTF8.GetString(edited.Utf8.Span));
     }

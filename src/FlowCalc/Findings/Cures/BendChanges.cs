@@ -1,5 +1,6 @@
 using System.Globalization;
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Editing;
 using FlowCalc.Quantities;
 using UnitsNet;
 
@@ -32,10 +33,10 @@ static class BendChanges
     {
         var run = judged.Layout.Runs[index];
         if (radius.Si < 0.5 * run.Tube.Bore.Meters || Rebending.WithRadius(judged.Layout, run, Length.FromMeters(radius.Si)) is not { } changed || !Rebending.Fits(changed)) return null;
-        string At(int bend) => LayoutChange.Path("runs", run.Id, "bends", bend.ToString(CultureInfo.InvariantCulture), "radius");
+        string At(int bend) => EditPath.Of("runs", run.Id, "bends", bend.ToString(CultureInfo.InvariantCulture), "radius");
         var from = Wording.Of(Length.FromMeters(Tightest(run)), judged.Units);
         CureChange[] changes = run.Route is not null
-            ? [new CureChange(LayoutChange.Path("runs", run.Id, "bendRadius"), from, radius.Text)]
+            ? [new CureChange(EditPath.Of("runs", run.Id, "bendRadius"), from, radius.Text)]
             : [.. Enumerable.Range(0, run.Bends.Length).Where(bend => run.Bends[bend].Radius.Meters < radius.Si)
                 .Select(bend => new CureChange(At(bend), Wording.Of(run.Bends[bend].Radius, judged.Units), radius.Text))];
         var fits = run.Route is null ? "" : ", which fits its route";

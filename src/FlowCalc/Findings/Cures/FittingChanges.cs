@@ -1,5 +1,6 @@
 using System.Globalization;
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Editing;
 using FlowCalc.Quantities;
 
 namespace FlowCalc.Findings.Cures;
@@ -23,7 +24,7 @@ static class FittingChanges
             var name = placed.Fitting.Name is { } known ? Wording.Id(known) : $"the {Wording.Id(placed.Fitting.Kind)}";
             yield return new LayoutChange(
                 // A fitting may be named, described in place, or both with a place beside it: only as a whole can it be said in one way.
-                [new CureChange(LayoutChange.Path("runs", run.Id, "fittings", at.ToString(CultureInfo.InvariantCulture)), $"{name} of {bore} bore", Said(opened, wide.Text))],
+                [new CureChange(EditPath.Of("runs", run.Id, "fittings", at.ToString(CultureInfo.InvariantCulture)), $"{name} of {bore} bore", Said(opened, wide.Text))],
                 $"{name} in {Wording.Id(run.Id)} as wide as its tube ({Wording.Of(run.Tube.Bore, judged.Units)} instead of {bore})",
                 judged.Layout with { Runs = judged.Layout.Runs.SetItem(index, run with { Fittings = run.Fittings.SetItem(at, opened) }) }, 0, 0, null);
         }

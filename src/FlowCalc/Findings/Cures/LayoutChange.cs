@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using FlowCalc.Layouts;
-using FlowCalc.Layouts.Reading;
 
 namespace FlowCalc.Findings.Cures;
 
@@ -15,14 +14,6 @@ sealed record LayoutChange(ImmutableArray<CureChange> Changes, string Words, Lay
 {
     /// <summary>What names the change: equal changes have equal keys.</summary>
     public string Key { get; } = string.Join('\n', Changes.Select(change => $"{change.Path}\t{change.To?.Json}"));
-
-    /// <summary>A path of a document, each name with its strokes and tildes escaped.</summary>
-    public static string Path(params ReadOnlySpan<string> names)
-    {
-        var escaped = new string[names.Length];
-        for (var i = 0; i < names.Length; i++) escaped[i] = JsonPointer.Escape(names[i]);
-        return string.Join('/', escaped);
-    }
 
     /// <summary>How far a size moves.</summary>
     public static double StepOf(double from, double to) => Math.Abs(Math.Log(to / from));

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Editing;
 using FlowCalc.Losses;
 using FlowCalc.Quantities;
-using UnitsNet;
 using UnitSystem = FlowCalc.Quantities.UnitSystem;
+using UnitsNet;
 
 namespace FlowCalc.Findings.Cures;
 
@@ -55,7 +56,7 @@ static class NozzleChanges
         }
         if (Math.Abs(changed.KFactor / nozzle.KFactor - 1) < 1e-9) return null;
         var own = nozzle.Type is null ? ChangeValue.FromString(Size(judged.Units, nozzle)) : null;
-        return Change(judged, point, nozzle, changed, [.. Released(nozzle), new CureChange($"{LayoutChange.Path("points", nozzle.Id)}/{member}", own, value)], words);
+        return Change(judged, point, nozzle, changed, [.. Released(nozzle), new CureChange($"{EditPath.Of("points", nozzle.Id)}/{member}", own, value)], words);
     }
 
     static LayoutChange Change(JudgedLayout judged, int point, Nozzle nozzle, Nozzle changed, ImmutableArray<CureChange> changes, string words) => new(
@@ -81,5 +82,5 @@ static class NozzleChanges
     static string Size(UnitSystem units, Nozzle nozzle) =>
         nozzle.Orifice is { } holes ? Wording.Of(holes.Diameter, units) : $"K {Wording.Of(nozzle.KFactor, QuantityKind.KFactor, units)}";
 
-    static string At(Nozzle nozzle, string member) => LayoutChange.Path("points", nozzle.Id, member);
+    static string At(Nozzle nozzle, string member) => EditPath.Of("points", nozzle.Id, member);
 }

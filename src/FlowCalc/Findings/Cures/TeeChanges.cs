@@ -1,4 +1,5 @@
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Editing;
 using FlowCalc.Losses;
 
 namespace FlowCalc.Findings.Cures;
@@ -11,7 +12,7 @@ static class TeeChanges
     {
         var point = judged.Layout.Runs[run].From;
         if (judged.Layout.Points[point] is Tee { Body: TeeBody.Threaded } tee)
-            yield return new LayoutChange([new CureChange(LayoutChange.Path("points", tee.Id, "body"), "threaded", "smooth")], $"a smooth tee instead of a threaded one at {Wording.Id(tee.Id)}",
+            yield return new LayoutChange([new CureChange(EditPath.Of("points", tee.Id, "body"), "threaded", "smooth")], $"a smooth tee instead of a threaded one at {Wording.Id(tee.Id)}",
                 With(judged.Layout, point, tee with { Body = TeeBody.Smooth }), 0, 0, null);
     }
 
@@ -59,9 +60,9 @@ static class TeeChanges
             Leaving(judged.Layout, straight, side, TeePort.Branch, TeePort.Run), 0, 0, null);
     }
 
-    static string Fed(Tee tee) => LayoutChange.Path("points", tee.Id, "fedThrough");
+    static string Fed(Tee tee) => EditPath.Of("points", tee.Id, "fedThrough");
 
-    static string Port(Run run) => LayoutChange.Path("runs", run.Id, "leaves");
+    static string Port(Run run) => EditPath.Of("runs", run.Id, "leaves");
 
     static Layout With(Layout layout, int point, Tee tee) => layout with { Points = layout.Points.SetItem(point, tee) };
 

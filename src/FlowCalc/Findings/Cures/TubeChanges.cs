@@ -1,4 +1,5 @@
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Editing;
 using FlowCalc.Layouts.Reading;
 using FlowCalc.Quantities;
 using FlowCalc.Stock;
@@ -82,12 +83,12 @@ static class TubeChanges
     {
         var run = judged.Layout.Runs[index];
         CureChange change;
-        if (run.Tube.Name is { } name) change = new(LayoutChange.Path("runs", run.Id, "tube"), name, tube.Name!);
+        if (run.Tube.Name is { } name) change = new(EditPath.Of("runs", run.Id, "tube"), name, tube.Name!);
         else
         {
             var bore = SizeText.Of(tube.Bore.Meters, QuantityKind.Length, judged.Units);
             tube = run.Tube with { Bore = Length.FromMeters(bore.Si) };
-            change = new(LayoutChange.Path("runs", run.Id, "bore"), Wording.Of(run.Tube.Bore, judged.Units), bore.Text);
+            change = new(EditPath.Of("runs", run.Id, "bore"), Wording.Of(run.Tube.Bore, judged.Units), bore.Text);
         }
         var (changed, doubt) = Rebending.InTube(judged, run, tube);
         if (changed is null || IsTooRough(run, tube)) return null;

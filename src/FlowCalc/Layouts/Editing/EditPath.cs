@@ -3,15 +3,15 @@ using FlowCalc.Layouts.Reading;
 
 namespace FlowCalc.Layouts.Editing;
 
-/// <summary>Paths of changes.</summary>
-static class EditPath
+/// <summary>Paths of changes; see <see cref="DocumentChange"/>.</summary>
+public static class EditPath
 {
-    public const string Grammar = "a path is names parted by strokes, such as runs/R11/tube; a stroke within a name is ~1, a tilde ~0";
+    internal const string Grammar = "a path is names parted by strokes, such as runs/R11/tube; a stroke within a name is ~1, a tilde ~0";
 
     const int MostSegments = 16;
 
     /// <summary>The names of a path; what is wrong with it where it is none.</summary>
-    public static ImmutableArray<string> Split(string path, out string? flaw)
+    internal static ImmutableArray<string> Split(string path, out string? flaw)
     {
         flaw = null;
         var parts = path.Split('/');
@@ -22,7 +22,8 @@ static class EditPath
         return flaw is null ? [.. parts.Select(part => part.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal))] : [];
     }
 
-    /// <summary>The path of names.</summary>
+    /// <summary>The path of names, each with its strokes and tildes escaped.</summary>
+    /// <param name="names">The names, from the outermost object inwards.</param>
     public static string Of(params ReadOnlySpan<string> names)
     {
         var escaped = new string[names.Length];

@@ -17,7 +17,7 @@ readonly struct EditPlace(JsonNode owner, string name, int index, string pointer
     public string Pointer => pointer;
 
     /// <summary>Goes from name to name; null, with what is wrong, where one of them names nothing. The last may name a member that is not there yet.</summary>
-    public static EditPlace? Find(JsonObject root, ImmutableArray<string> names, out string? fault)
+    public static EditPlace? Find(ReadingContext context, JsonObject root, ImmutableArray<string> names, out string? fault)
     {
         fault = null;
         JsonNode? node = root;
@@ -29,11 +29,11 @@ readonly struct EditPlace(JsonNode owner, string name, int index, string pointer
             switch (node)
             {
                 case JsonObject members:
-                    if (!isLast && !members.ContainsKey(name)) fault = NamesNothing(names, at, [.. members.Select(member => member.Key)]);
+                    if (!isLast && !members.ContainsKey(name)) fault = NamesNothing(context, names, at, [.. members.Select(member => member.Key)]);
                     break;
                 case JsonArray entries:
                     index = IndexOf(entries, names, at, out var known);
-                    if (index < 0) fault = NamesNothing(names, at, known);
+                    if (index < 0) fault = NamesNothing(context, names, at, known);
                     break;
                 default:
                     fault = $"read {Said.Name(EditPath.Of([.. names]))}: {Where(names, at)} is a single value, which has no {Said.Name(name)}; set it as a whole";
@@ -76,8 +76,8 @@ readonly struct EditPlace(JsonNode owner, string name, int index, string pointer
 
     static string TextOf(JsonNode? entry, string member) => entry is JsonObject { } fields && fields[member] is JsonValue value && value.TryGetValue<string>(out var text) ? text : "";
 
-    static string NamesNothing(ImmutableArray<string> names, int at, ImmutableArray<string> known) =>
-        $"read {Said.Name(EditPath.Of([.. names]))}: {Where(names, at)} has no {Said.Name(names[at])}{NearNames.Advice(new ReadingContext(default, new LayoutReaderOptions(), default), names[at], known)}";
+    static string NamesNothing(ReadingContext context, ImmutableArray<string> names, int at, ImmutableArray<string> known) =>
+        $"read {Said.Name(EditPath.Of([.. names]))}: {Where(names, at)} has no {Said.Name(names[at])}{NearNames.Advice(context, names[at], known)}";
 
     static string Where(ImmutableArray<string> names, int at) => at == 0 ? "the layout" : Said.Name(EditPath.Of([.. names[..at]]));
 }

@@ -45,7 +45,7 @@ sealed class VariantReader(NestedLayout? given, LayoutReaderOptions layouts)
         var (changes, values) = Changes(context, set);
         if (given?.Layout is null) return null;
 
-        var edited = DocumentEdit.Apply(given.Utf8, changes);
+        var edited = DocumentEdit.Apply(given.Utf8, changes, context.Cancellation);
         foreach (var fault in edited.Faults) context.Faults.Add(values[fault.Change], fault.Message);
         var reading = LayoutReader.Read(edited.Utf8, layouts, context.Cancellation);
         var isWhole = edited.Faults.IsEmpty && changes.Length == set.GetArrayLength();

@@ -23,17 +23,11 @@ public sealed record SizedDocument(JsonElement Document, Layout Layout, Immutabl
         using var parsed = JsonDocument.Parse(request.Document, new JsonDocumentOptions { MaxDepth = 1_000 });
         var edits = new DocumentEdits(parsed.RootElement, request, choice);
         var changes = edits.All();
-        var edited = DocumentEdit.Apply(request.Document, [.. changes.Select(change => new DocumentChange(change.Path, change.To ?? default))]);
+        var edited = DocumentEdit.Apply(request.Document, [.. changes.Select(change => new DocumentChange(change.Path, change.To ?? default))], cancellation);
         var reading = LayoutReader.Read(edited.Utf8, new LayoutReaderOptions { MaximumPoints = int.MaxValue }, cancellation);
         if (!edited.Faults.IsEmpty || reading.Layout is not { } layout)
             throw new InvalidOperationException($"The chosen sizes make no document: {(edited.Faults.IsEmpty ? reading.Faults[0].Message : edited.Faults[0].Message)}");
         using var written = JsonDocument.Parse(edited.Utf8, new JsonDocumentOptions { MaxDepth = 1_000 });
         return new(written.RootElement.Clone(), layout, changes);
     }
-
-    /// <summary>The path of a member of a run or a point.</summary>
-    /// <param name="list"><c>runs</c> or <c>points</c>.</param>
-    /// <param name="id">The id.</param>
-    /// <param name="member">The member.</param>
-    public static string PathOf(string list, string id, string member) => EditPath.Of(list, id, member);
 }

@@ -27,7 +27,7 @@ public class DocumentEditTests
     {
         var document = """{ "runs": [ { "from": "a", "to": "b" }, { "from": "b", "to": "c" } ] }"""u8.ToArray();
 
-        var edited = DocumentEdit.Apply(document, [Change("runs/b-c/length", "\"2 m\"")]);
+        var edited = Apply(document, [Change("runs/b-c/length", "\"2 m\"")]);
 
         Assert.Empty(edited.Faults);
         Assert.Equal("2 m", JsonNode.Parse(edited.Utf8.Span)!["runs"]![1]!["length"]!.GetValue<string>());
@@ -39,7 +39,7 @@ public class DocumentEditTests
     {
         var document = """{ "tubes": { "a/b~c": { "bore": "4 mm" } } }"""u8.ToArray();
 
-        var edited = DocumentEdit.Apply(document, [Change("tubes/a~1b~0c/bore", "\"5 mm\"")]);
+        var edited = Apply(document, [Change("tubes/a~1b~0c/bore", "\"5 mm\"")]);
 
         Assert.Equal("5 mm", JsonNode.Parse(edited.Utf8.Span)!["tubes"]!["a/b~c"]!["bore"]!.GetValue<string>());
     }
@@ -49,7 +49,7 @@ public class DocumentEditTests
     {
         var document = """{ "runs": [ { "id": "x", "rise": "1 m" } ], "cases": { "attitudes": [ { "name": "upright" }, { "name": "on the roof" } ] } }"""u8.ToArray();
 
-        var edited = DocumentEdit.Apply(document, [Change("runs/x/rise", "null"), Change("cases/attitudes/upright", "null"), Change("runs/x/bore", "null")]);
+        var edited = Apply(document, [Change("runs/x/rise", "null"), Change("cases/attitudes/upright", "null"), Change("runs/x/bore", "null")]);
 
         var root = JsonNode.Parse(edited.Utf8.Span)!;
         Assert.False(root["runs"]![0]!.AsObject().ContainsKey("rise"));
@@ -68,7 +68,7 @@ public class DocumentEditTests
     [InlineData("a/b/c/d/e/f/g/h/i/j/k/l/m/n/o/p/q", "at most 16 names")]
     public void Path_that_names_nothing_says_why(string path, string why)
     {
-        var edited = DocumentEdit.Apply(Demo, [Change(path, "\"x\"")]);
+        var edited = Apply(Demo, [Change(path, "\"x\"")]);
 
         Assert.Contains(why, Assert.Single(edited.Faults).Message, StringComparison.Ordinal);
         Assert.Null(edited.Pointers.Single());
@@ -77,7 +77,7 @@ public class DocumentEditTests
     [Fact]
     public void Changes_are_made_one_after_the_other()
     {
-        var edited = DocumentEdit.Apply("""{ "tubes": {} }"""u8.ToArray(), [Change("tubes/a", """{ "bore": "4 mm" }"""), Change("tubes/a/bore", "\"5 mm\"")]);
+        var edited = Apply("""{ "tubes": {} }"""u8.ToArray(), [Change("tubes/a", """{ "bore": "4 mm" }"""), Change("tubes/a/bore", "\"5 mm\"")]);
 
         Assert.Equal("""{"tubes":{"a":{"bore":"5 mm"}}}""", JsonNode.Parse(edited.Utf8.Span)!.ToJsonString());
     }
@@ -85,8 +85,8 @@ public class DocumentEditTests
     [Fact]
     public void Text_that_is_no_object_or_has_a_name_twice_is_refused()
     {
-        Assert.Throws<ArgumentException>(() => DocumentEdit.Apply("[]"u8.ToArray(), []));
-        Assert.Throws<ArgumentException>(() => DocumentEdit.Apply("""{ "a": 1, "a": 2 }"""u8.ToArray(), []));
+        Assert.Throws<ArgumentException>(() => Apply("[]"u8.ToArray(), []));
+        Assert.Throws<ArgumentException>(() => Apply("""{ "a": 1, "a": 2 }"""u8.ToArray(), []));
     }
 
     // Every member of the demo, set to what it is: nothing changes, and each goes where it stood.
@@ -97,7 +97,7 @@ public class DocumentEditTests
         var changes = root["runs"]!.AsArray().SelectMany(run => run!.AsObject().Select(member =>
             Change($"runs/{run["id"] ?? $"{run["from"]}-{run["to"]}"}/{member.Key}", member.Value!.ToJsonString()))).ToImmutableArray();
 
-        var edited = DocumentEdit.Apply(Demo, changes);
+        var edited = Apply(Demo, changes);
 
         Assert.Empty(edited.Faults);
         Assert.True(JsonNode.DeepEquals(root, JsonNode.Parse(edited.Utf8.Span)));
@@ -112,13 +112,19 @@ public class DocumentEditTests
         {
             ImmutableArray<DocumentChange> changes = [Change(paths[one], "\"x\""), Change(paths[other], "\"y\"")];
             Assert.True(JsonNode.DeepEquals(
-                JsonNode.Parse(DocumentEdit.Apply(Demo, changes).Utf8.Span), JsonNode.Parse(DocumentEdit.Apply(Demo, [changes[1], changes[0]]).Utf8.Span)));
+                JsonNode.Parse(Apply(Demo, changes).Utf8.Span), JsonNode.Parse(Apply(Demo, [changes[1], changes[0]]).Utf8.Span)));
         }, iter: 40);
     }
 
+    [Fact]
+    public void Edit_ends_early_where_its_token_is_cancelled() =>
+        Assert.Throws<OperationCanceledException>(() => DocumentEdit.Apply(Demo, [Change("title", "\"x\"")], new CancellationToken(canceled: true)));
+
+    static EditedDocument Apply(ReadOnlyMemory<byte> utf8, ImmutableArray<DocumentChange> changes) => DocumentEdit.Apply(utf8, changes, TestContext.Current.CancellationToken);
+
     static ReadOnlyMemory<byte> Edited(params (string Path, string Json)[] changes)
     {
-        var edited = DocumentEdit.Apply(Demo, [.. changes.Select(change => Change(change.Path, change.Json))]);
+        var edited = Apply(Demo, [.. changes.Select(change => Change(change.Path, change.Json))]);
         Assert.Empty(edited.Faults);
         return edited.Utf8;
     }
