@@ -23,11 +23,7 @@ internal static class CompareEndpoint
     static Task AnswerAsync(HttpContext context, ServiceLimits limits, CaseThreads threads) =>
         DocumentCall.AnswerAsync<CompareRequest, CompareAnswer>(
             context, limits, limits.CompareTime,
-            (utf8, cancel) =>
-            {
-                var reading = CompareReader.Read(utf8, new LayoutReaderOptions { MaximumPoints = limits.DischargePoints }, limits.Variants, cancel);
-                return (reading.Request, reading.Faults);
-            },
+            (utf8, cancel) => CompareReader.Read(utf8, new LayoutReaderOptions { MaximumPoints = limits.DischargePoints }, limits.Variants, cancel),
             (CompareRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
             {
                 fault = null;

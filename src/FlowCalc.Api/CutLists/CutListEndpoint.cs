@@ -37,9 +37,9 @@ internal static class CutListEndpoint
         if (fault is not null) return ProblemWriter.WriteAsync(context, fault);
 
         var options = new LayoutReaderOptions { MaximumPoints = limits.CutListPoints };
-        if (!isCsv) return LayoutCall.AnswerAsync<CutListAnswer>(context, limits, options, limits.CutListTime, Json, static (text, answer) => text.Value(answer, AnswerJson.Default.CutListAnswer), null, Format, Part);
+        if (!isCsv) return LayoutCall.AnswerAsync<CutListAnswer>(context, limits, options, limits.CutListTime, Json, static (text, answer) => text.Value(answer, AnswerJson.Default.CutListAnswer), others: [Format, Part]);
         context.Response.ContentType = Csv;
-        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.CutListTime, Table, static (text, table) => text.Raw(table), null, Format, Part);
+        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.CutListTime, Table, static (text, table) => text.Raw(table), others: [Format, Part]);
 
         CutListAnswer? Json(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel) =>
             Work(layout, write, limits, out why, cancel) is { } work ? CutListAnswers.Of(layout, work.List, work.Judgement, write) : null;

@@ -1,8 +1,7 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Unicode;
 using FlowCalc.Api.Faults;
-using FlowCalc.Layouts;
+using FlowCalc.Studies;
 
 namespace FlowCalc.Api.Requests;
 
@@ -10,7 +9,7 @@ namespace FlowCalc.Api.Requests;
 /// <typeparam name="TRequest">What it describes.</typeparam>
 /// <param name="utf8">JSON in UTF-8.</param>
 /// <param name="cancel">The time is up, or the caller has gone.</param>
-internal delegate (TRequest? Request, ImmutableArray<LayoutFault> Faults) BodyReader<TRequest>(ReadOnlyMemory<byte> utf8, CancellationToken cancel) where TRequest : class;
+internal delegate StudyReading<TRequest> BodyReader<TRequest>(ReadOnlyMemory<byte> utf8, CancellationToken cancel) where TRequest : class;
 
 /// <summary>Turns the bytes of a body into what it describes, or into the fault that says why not.</summary>
 internal static class JsonBody

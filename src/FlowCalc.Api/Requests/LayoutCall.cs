@@ -1,6 +1,7 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Layouts;
+using FlowCalc.Studies;
 
 namespace FlowCalc.Api.Requests;
 
@@ -23,6 +24,6 @@ internal static class LayoutCall
         DocumentCall.AnswerAsync(context, limits, longest, (utf8, cancel) =>
         {
             var reading = LayoutReader.Read(utf8, options, cancel);
-            return (reading.Layout, reading.Faults);
+            return new StudyReading<Layout>(reading.Layout, reading.Faults);
         }, work, writer, explained, others);
 }

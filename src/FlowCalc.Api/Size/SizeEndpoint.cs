@@ -23,11 +23,7 @@ internal static class SizeEndpoint
     static Task AnswerAsync(HttpContext context, ServiceLimits limits, CaseThreads threads) =>
         DocumentCall.AnswerAsync<SizeRequest, SizeAnswer>(
             context, limits, limits.SizeTime,
-            (utf8, cancel) =>
-            {
-                var reading = SizeReader.Read(utf8, new LayoutReaderOptions { MaximumPoints = limits.SizePoints }, limits.SizeStock, limits.SizeWork, cancel);
-                return (reading.Request, reading.Faults);
-            },
+            (utf8, cancel) => SizeReader.Read(utf8, new LayoutReaderOptions { MaximumPoints = limits.SizePoints }, limits.SizeStock, limits.SizeWork, cancel),
             (SizeRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
             {
                 var result = LayoutSizing.Solve(request.Problem, threads, cancel);

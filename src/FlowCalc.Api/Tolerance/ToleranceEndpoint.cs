@@ -5,6 +5,7 @@ using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Jobs;
 using FlowCalc.Api.Requests;
 using FlowCalc.Layouts;
+using FlowCalc.Studies;
 using FlowCalc.Studies.Reading;
 using FlowCalc.Studies.Tolerance;
 
@@ -38,11 +39,8 @@ internal static class ToleranceEndpoint
                     return Answer(question, write, null, cancel);
                 }, Write);
 
-        (ToleranceQuestion? Request, System.Collections.Immutable.ImmutableArray<LayoutFault> Faults) Read(ReadOnlyMemory<byte> utf8, CancellationToken cancel)
-        {
-            var reading = ToleranceReader.Read(utf8, new LayoutReaderOptions { MaximumPoints = limits.DischargePoints }, LimitsOf(limits), cancel);
-            return (reading.Request, reading.Faults);
-        }
+        StudyReading<ToleranceQuestion> Read(ReadOnlyMemory<byte> utf8, CancellationToken cancel) =>
+            ToleranceReader.Read(utf8, new LayoutReaderOptions { MaximumPoints = limits.DischargePoints }, LimitsOf(limits), cancel);
 
         ToleranceAnswer Answer(ToleranceQuestion question, UnitWriter write, IProgress<int>? progress, CancellationToken cancel) =>
             ToleranceAnswers.Of(question, ToleranceStudy.Run(question, threads, progress, cancel), write);

@@ -19,7 +19,7 @@ static class Bends
         for (var index = 0; index < runs.Length; index++)
         {
             judged.Pass(index);
-            if (runs[index] is { Route: { } route, Bends.Length: > 0 } run) AddOverlap(run, index, Least(route), Between(route), overlap, grip, ref overlapping);
+            if (runs[index] is { Route: { } route, Bends.Length: > 0 } run) AddOverlap(run, index, Straights(route), overlap, grip, ref overlapping);
         }
         var source = grip is null ? overlap.Source : BendersGrip;
         findings.Add(FindingCodes.BendsOverlap, source, QuantityKind.Length, "run", overlapping, hit => OverlapSentence(judged, hit));
@@ -35,9 +35,10 @@ static class Bends
         {
             judged.Pass(index);
             if (runs[index] is not { Route: { } route, Bends.Length: > 0 } run) continue;
+            var (least, between) = Straights(route);
             // A straight below nothing is told as such.
-            if (Least(route) is < 0 and var least && Grading.Of(overlap, least / Outside(run.Tube), lowerIsWorse: true).Severity != Severity.Pass) continue;
-            var bores = Between(route) / run.Tube.Bore.Meters;
+            if (least < 0 && Grading.Of(overlap, least / Outside(run.Tube), lowerIsWorse: true).Severity != Severity.Pass) continue;
+            var bores = between / run.Tube.Bore.Meters;
             var (severity, step) = Grading.Of(interact, bores, lowerIsWorse: true);
             if (severity != Severity.Pass) (close ??= []).Add(new Hit(index, run.Id, severity, -bores, bores, step));
         }
@@ -108,19 +109,16 @@ static class Bends
     static double Outside(Tube tube) => (tube.OutsideDiameter ?? tube.Bore).Meters;
 
     /// <summary>The least straight of a route, and the least between two bends, m; infinite where there are no two.</summary>
-    public static (double Least, double Between) Straights(RunRoute route) => (Least(route), Between(route));
-
-    static double Between(RunRoute route)
+    public static (double Least, double Between) Straights(RunRoute route)
     {
         var between = double.PositiveInfinity;
         for (var straight = 1; straight < route.Straights.Length - 1; straight++) between = Math.Min(between, route.Straights[straight].Meters);
-        return between;
+        return (Math.Min(between, Math.Min(route.Straights[0].Meters, route.Straights[^1].Meters)), between);
     }
 
-    static double Least(RunRoute route) => Math.Min(Between(route), Math.Min(route.Straights[0].Meters, route.Straights[^1].Meters));
-
-    static void AddOverlap(Run run, int index, double least, double between, Limit limit, double? grip, ref List<Hit>? hits)
+    static void AddOverlap(Run run, int index, (double Least, double Between) straights, Limit limit, double? grip, ref List<Hit>? hits)
     {
+        var (least, between) = straights;
         // Without an outside diameter only a straight below nothing can be told; any length over the bore stands for it.
         var outside = Outside(run.Tube);
         var known = run.Tube.OutsideDiameter is not null || grip is not null;
