@@ -3,8 +3,8 @@ using FlowCalc.Layouts;
 using FlowCalc.Layouts.Editing;
 using FlowCalc.Losses;
 using FlowCalc.Quantities;
-using UnitSystem = FlowCalc.Quantities.UnitSystem;
 using UnitsNet;
+using UnitSystem = FlowCalc.Quantities.UnitSystem;
 
 namespace FlowCalc.Findings.Cures;
 
