@@ -29,11 +29,10 @@ internal static class ContractSetup
         builder.Services.AddSingleton<ContractText>();
     }
 
-    /// <summary>Serves the contract, its page, and sends the root there.</summary>
+    /// <summary>Serves the contract and its page.</summary>
     public static void MapContract(this WebApplication app)
     {
         app.MapGet(Path, async (HttpContext context, ContractText contract) => await AnswerWriter.WriteBytesAsync(context, await contract.Utf8, AnswerWriter.Json)).ExcludeFromDescription();
-        app.MapGet("/", () => TypedResults.Redirect(Page)).ExcludeFromDescription();
         app.MapScalarApiReference(Page, page =>
         {
             page.WithTitle("FlowCalc").WithOpenApiRoutePattern(Path);

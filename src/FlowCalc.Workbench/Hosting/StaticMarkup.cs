@@ -1,0 +1,25 @@
+using FlowCalc.Workbench.Pictures;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.Extensions.Logging;
+
+namespace FlowCalc.Workbench.Hosting;
+
+/// <summary>Renders components to text, for files: an SVG, a printable report.</summary>
+/// <param name="services">Services of components.</param>
+/// <param name="log">Where the renderer tells of what it does.</param>
+public sealed class StaticMarkup(IServiceProvider services, ILoggerFactory log)
+{
+    /// <summary>A picture as an SVG file, well-formed XML.</summary>
+    public Task<string> SvgAsync(Picture picture) => RenderAsync<PictureView>(new() { [nameof(PictureView.Picture)] = picture });
+
+    /// <summary>A component as HTML.</summary>
+    /// <typeparam name="TComponent">The component.</typeparam>
+    /// <param name="parameters">Its parameters by name.</param>
+    public async Task<string> RenderAsync<TComponent>(Dictionary<string, object?> parameters)
+        where TComponent : IComponent
+    {
+        await using var renderer = new HtmlRenderer(services, log);
+        return await renderer.Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<TComponent>(ParameterView.FromDictionary(parameters))).ToHtmlString());
+    }
+}

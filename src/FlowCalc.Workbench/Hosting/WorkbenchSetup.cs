@@ -1,0 +1,35 @@
+using FlowCalc.Workbench.Pages;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace FlowCalc.Workbench.Hosting;
+
+/// <summary>Puts the page on a web host.</summary>
+public static class WorkbenchSetup
+{
+    // Scripts, styles, pictures and connections from this host alone; nothing inline runs.
+    const string Policy =
+        "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
+
+    /// <summary>Registers the services of the page.</summary>
+    public static void AddWorkbench(this IServiceCollection services)
+    {
+        services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddScoped<StaticMarkup>();
+        // Nothing that outlives the process is protected, so no key is written anywhere.
+        services.AddDataProtection().UseEphemeralDataProtectionProvider();
+    }
+
+    /// <summary>Sends a policy with the page that keeps the browser on this host.</summary>
+    public static void UseWorkbenchPolicy(this IApplicationBuilder app) => app.Use((context, next) =>
+    {
+        if (context.Request.Path == "/") context.Response.Headers.ContentSecurityPolicy = Policy;
+        return next(context);
+    });
+
+    /// <summary>Puts the page at the root.</summary>
+    /// <remarks>Static files of the page must be mapped by the host.</remarks>
+    public static void MapWorkbench(this IEndpointRouteBuilder app) => app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
+}

@@ -1,0 +1,46 @@
+using System.Net;
+using FlowCalc.Workbench.Tests.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+
+namespace FlowCalc.Workbench.Tests.Pages;
+
+public sealed class PolicyTests(Site site)
+{
+    [Fact]
+    public async Task Page_asks_no_other_host_for_anything_and_its_own_policy_refuses_nothing_of_it()
+    {
+        var page = await site.NewPageAsync();
+        var (foreign, refused) = (new List<string>(), new List<string>());
+        await page.RouteAsync("**/*", route =>
+        {
+            var asked = new Uri(route.Request.Url);
+            if (asked.Scheme is "http" or "https" && asked.Authority != site.Address.Authority) foreign.Add(route.Request.Url);
+            return route.ContinueAsync();
+        });
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error") refused.Add(message.Text);
+        };
+
+        var answer = await page.GotoAsync(site.Address.ToString());
+        await page.WaitForLoadStateAsync(Microsoft.Playwright.LoadState.NetworkIdle);
+
+        Assert.NotNull(answer);
+        var policy = await answer.HeaderValueAsync("content-security-policy");
+        Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
+        Assert.StartsWith("default-src 'self'; script-src 'self'; style-src 'self';", policy, StringComparison.Ordinal);
+        Assert.Empty(foreign);
+        Assert.Empty(refused);
+    }
+
+    [Fact]
+    public async Task Files_of_the_page_are_served()
+    {
+        using var caller = site.CreateClient(new WebApplicationFactoryClientOptions { BaseAddress = site.Address });
+        foreach (var file in (string[])["/_framework/blazor.web.js", "/_content/FlowCalc.Workbench/workbench.css"])
+        {
+            using var answer = await caller.GetAsync(new Uri(site.Address, file), TestContext.Current.CancellationToken);
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        }
+    }
+}
