@@ -1,4 +1,6 @@
+using FlowCalc.Workbench.Desks;
 using FlowCalc.Workbench.Pages;
+using FlowCalc.Workbench.Solving;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Routing;
@@ -18,6 +20,8 @@ public static class WorkbenchSetup
     {
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddScoped<StaticMarkup>();
+        services.AddSingleton<WorkPlaces>();
+        services.AddScoped<Desk>();
         // Nothing that outlives the process is protected, so no key is written anywhere.
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
     }

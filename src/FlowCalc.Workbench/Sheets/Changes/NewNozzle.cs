@@ -1,0 +1,110 @@
+using System.Text.Json.Nodes;
+using FlowCalc.Layouts;
+
+namespace FlowCalc.Workbench.Sheets.Changes;
+
+/// <summary>Adds a nozzle where somebody points: at the end of the supply, on a run (which gets a tee), or at a nozzle (which becomes two).</summary>
+public static class NewNozzle
+{
+    // Metres: enough to be seen and grabbed on the drawing; meant to be replaced.
+    const double Reach = 0.3;
+    const string FirstLength = "1 m", BranchLength = "0.5 m";
+
+    /// <summary>The first nozzle, on a run from the supply.</summary>
+    /// <param name="root">The document, changed in place.</param>
+    /// <param name="why">Why it cannot be done; null where it was.</param>
+    /// <returns>Path of the nozzle; null where it cannot be done.</returns>
+    public static string? AtSupply(JsonObject root, out string? why)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        var (points, runs) = (PartNames.List(root, "points"), PartNames.List(root, "runs"));
+        var supply = points.OfType<JsonObject>().FirstOrDefault(point => PartNames.Text(point, "kind") == "supply");
+        why = supply is null ? "There is no supply to begin at; add a point of the kind supply first."
+            : runs.OfType<JsonObject>().Any(run => PartNames.Text(run, "from") == PartNames.Of(supply)) ? "A run leaves the supply already; point at that run to put a tee in."
+            : null;
+        if (why is not null) return null;
+        var run = new JsonObject { ["length"] = FirstLength };
+        var nozzle = Add(root, PartNames.Of(supply), run, (supply!["at"] as JsonArray)?.DeepClone() as JsonArray);
+        // Places are texts here, which nobody has checked: with one at the supply the new nozzle needs its own.
+        if (supply["at"] is not null) run.Remove("length");
+        return nozzle;
+    }
+
+    /// <summary>A nozzle on a branch of its own from the middle of a run.</summary>
+    /// <param name="root">The document, changed in place.</param>
+    /// <param name="layout">The same, read.</param>
+    /// <param name="run">Index of the run.</param>
+    /// <param name="why">Why it cannot be done; null where it was.</param>
+    /// <returns>Path of the nozzle; null where it cannot be done.</returns>
+    public static string? OnRun(JsonObject root, Layout layout, int run, out string? why)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        ArgumentNullException.ThrowIfNull(layout);
+        why = RunSplit.Refuses(root, layout, run);
+        if (why is not null) return null;
+        var (tee, at) = RunSplit.Make(root, layout, run);
+        var leg = LegOf(root, layout, run);
+        leg["leaves"] = "branch";
+        var aside = layout.Runs[run].Route is { } route && Math.Abs(route.StartDirection.Z) > 0.7 ? at?.Moved(0, Reach, 0) : at?.Moved(0, 0, Reach);
+        return Add(root, tee, leg, aside is { } place ? PlaceText.Of(place) : null);
+    }
+
+    /// <summary>Two nozzles where there was one: the run to it now feeds a tee through its branch, and both are alike from there.</summary>
+    /// <param name="root">The document, changed in place.</param>
+    /// <param name="layout">The same, read.</param>
+    /// <param name="point">Index of the nozzle.</param>
+    /// <param name="why">Why it cannot be done; null where it was.</param>
+    /// <returns>Path of the new nozzle; null where it cannot be done.</returns>
+    public static string? AtNozzle(JsonObject root, Layout layout, int point, out string? why)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        ArgumentNullException.ThrowIfNull(layout);
+        why = layout.Points[point] is Nozzle ? null : $"{layout.Points[point].Id} is no nozzle.";
+        if (why is not null) return null;
+        var run = Enumerable.Range(0, layout.Runs.Length).First(at => layout.Runs[at].To == point);
+        var (points, runs) = (PartNames.List(root, "points"), PartNames.List(root, "runs"));
+        var (old, at) = (layout.Points[point], layout.Points[point].At);
+        var tee = PartNames.Free(points, "T");
+        var bullhead = new JsonObject { ["id"] = tee, ["kind"] = "tee", ["fedThrough"] = "branch" };
+        if (at is { } place) bullhead["at"] = PlaceText.Of(place);
+        var (first, second) = (LegOf(root, layout, run), LegOf(root, layout, run));
+        runs[run]!.AsObject()["to"] = tee;
+        first["id"] = PartNames.Free(runs, "R");
+        first["from"] = tee;
+        first["to"] = old.Id;
+        if (at is { } here) points[point]!.AsObject()["at"] = PlaceText.Of(here.Moved(0, Reach, 0));
+        points.Insert(point, bullhead);
+        runs.Insert(run + 1, first);
+        return Add(root, tee, second, at is { } there ? PlaceText.Of(there.Moved(0, -Reach, 0)) : null, points[point + 1]!.AsObject());
+    }
+
+    // A run like the one that it hangs on.
+    static JsonObject LegOf(JsonObject root, Layout layout, int run)
+    {
+        var (leg, like) = (new JsonObject(), PartNames.List(root, "runs")[run]!.AsObject());
+        foreach (var name in (string[])["tube", "bore", "roughness"])
+            if (like[name] is { } value) leg[name] = value.DeepClone();
+        if (layout.Runs[run].Route is null) leg["length"] = BranchLength;
+        return leg;
+    }
+
+    // A nozzle as the last one, with the leg that leads to it.
+    static string Add(JsonObject root, string from, JsonObject leg, JsonArray? at, JsonObject? like = null)
+    {
+        var (points, runs) = (PartNames.List(root, "points"), PartNames.List(root, "runs"));
+        var id = PartNames.Free(points, "N");
+        like ??= points.OfType<JsonObject>().LastOrDefault(point => PartNames.Text(point, "kind") == "nozzle");
+        var nozzle = new JsonObject { ["id"] = id, ["kind"] = "nozzle" };
+        foreach (var name in (string[])["nozzle", "kFactor", "orifice", "zone"])
+            if (like?[name] is { } value) nozzle[name] = value.DeepClone();
+        if (like is null && (root["nozzles"] as JsonObject)?.FirstOrDefault().Key is { } stocked) nozzle["nozzle"] = stocked;
+        if (at is not null) nozzle["at"] = at;
+        points.Add(nozzle);
+        if (!leg.ContainsKey("tube") && !leg.ContainsKey("bore") && (root["tubes"] as JsonObject)?.FirstOrDefault().Key is { } tube) leg["tube"] = tube;
+        var run = new JsonObject { ["id"] = leg["id"]?.DeepClone() ?? PartNames.Free(runs, "R"), ["from"] = from, ["to"] = id };
+        foreach (var (name, value) in leg.ToArray())
+            if (!run.ContainsKey(name)) run[name] = value?.DeepClone();
+        runs.Add(run);
+        return $"points/{id}";
+    }
+}

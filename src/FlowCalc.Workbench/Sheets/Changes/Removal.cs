@@ -1,0 +1,89 @@
+using System.Text.Json.Nodes;
+using FlowCalc.Layouts;
+using UnitsNet;
+
+namespace FlowCalc.Workbench.Sheets.Changes;
+
+/// <summary>Takes a nozzle, or a run with all that hangs on it, away. A tee that has one leg left becomes tube again, or a reducer where the tubes differ.</summary>
+public static class Removal
+{
+    /// <summary>Takes a run and everything behind it away.</summary>
+    /// <param name="root">The document, changed in place.</param>
+    /// <param name="layout">The same, read.</param>
+    /// <param name="run">Index of the run.</param>
+    public static void OfRun(JsonObject root, Layout layout, int run)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        ArgumentNullException.ThrowIfNull(layout);
+        var (lostRuns, lostPoints) = (new HashSet<int>(), new HashSet<int>());
+        for (var waiting = new Stack<int>([run]); waiting.TryPop(out var at);)
+        {
+            lostRuns.Add(at);
+            lostPoints.Add(layout.Runs[at].To);
+            for (var next = 0; next < layout.Runs.Length; next++)
+                if (layout.Runs[next].From == layout.Runs[at].To) waiting.Push(next);
+        }
+        var from = layout.Runs[run].From;
+        var left = Enumerable.Range(0, layout.Runs.Length).Where(at => layout.Runs[at].From == from && !lostRuns.Contains(at)).ToArray();
+        if (layout.Points[from] is Tee && left is [var only]) Dissolve(root, layout, from, only, lostRuns, lostPoints);
+        Drop(PartNames.List(root, "runs"), lostRuns);
+        Drop(PartNames.List(root, "points"), lostPoints);
+    }
+
+    /// <summary>Takes a nozzle or a cap away, with its run.</summary>
+    /// <param name="root">The document, changed in place.</param>
+    /// <param name="layout">The same, read.</param>
+    /// <param name="point">Index of the point.</param>
+    /// <param name="why">Why it cannot be done; null where it was.</param>
+    public static void OfPoint(JsonObject root, Layout layout, int point, out string? why)
+    {
+        ArgumentNullException.ThrowIfNull(layout);
+        var isEnd = layout.Runs.All(run => run.From != point);
+        why = isEnd && layout.Points[point] is not SupplyPoint ? null : $"{layout.Points[point].Id} leads on: take one of the runs that leave it away.";
+        if (why is null) OfRun(root, layout, Enumerable.Range(0, layout.Runs.Length).First(run => layout.Runs[run].To == point));
+    }
+
+    static void Dissolve(JsonObject root, Layout layout, int tee, int leaving, HashSet<int> lostRuns, HashSet<int> lostPoints)
+    {
+        var feeding = Enumerable.Range(0, layout.Runs.Length).First(run => layout.Runs[run].To == tee);
+        var (runs, points) = (PartNames.List(root, "runs"), PartNames.List(root, "points"));
+        var (first, second) = (runs[feeding]!.AsObject(), runs[leaving]!.AsObject());
+        second.Remove("leaves");
+        if (Joined(first, second, layout, feeding, leaving))
+        {
+            lostRuns.Add(leaving);
+            lostPoints.Add(tee);
+            return;
+        }
+        var point = points[tee]!.AsObject();
+        point["kind"] = "reducer";
+        foreach (var name in (string[])["fedThrough", "body"]) point.Remove(name);
+    }
+
+    // Only runs of the same tube that hold nothing but their way become one; nothing that somebody wrote is lost.
+    static bool Joined(JsonObject first, JsonObject second, Layout layout, int feeding, int leaving)
+    {
+        string[] plain = ["id", "from", "to", "leaves", "tube", "bore", "roughness", "length", "rise", "bends", "via", "bendRadius"];
+        var (before, behind) = (layout.Runs[feeding], layout.Runs[leaving]);
+        if (before.Tube != behind.Tube || second.Any(member => !plain.Contains(member.Key)) || first["bendRadius"]?.ToJsonString() != second["bendRadius"]?.ToJsonString()) return false;
+        if (before.Route is not null)
+        {
+            Place[] corners = [.. before.Route.Corners, layout.Points[before.To].At!.Value, .. behind.Route!.Corners];
+            first["via"] = new JsonArray([.. corners.Select(PlaceText.Of)]);
+        }
+        else
+        {
+            first["length"] = PlaceText.Of(before.Length + behind.Length);
+            if ((before.Rise + behind.Rise).Meters != 0) first["rise"] = PlaceText.Of(before.Rise + behind.Rise);
+            else first.Remove("rise");
+            if (second["bends"] is JsonArray more) first["bends"] = new JsonArray([.. (first["bends"] as JsonArray ?? []).Concat(more).Select(bend => bend?.DeepClone())]);
+        }
+        first["to"] = second["to"]?.DeepClone();
+        return true;
+    }
+
+    static void Drop(JsonArray entries, HashSet<int> lost)
+    {
+        foreach (var at in lost.OrderDescending()) entries.RemoveAt(at);
+    }
+}
