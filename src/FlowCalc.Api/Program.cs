@@ -19,6 +19,7 @@ builder.AddFaults();
 builder.AddContract();
 builder.AddJobs();
 builder.AddDemo();
+builder.WebHost.UseStaticWebAssets();
 builder.Services.AddWorkbench();
 
 var app = builder.Build();
