@@ -9,16 +9,21 @@ sealed class ColourScale
     /// <summary>How many steps there are.</summary>
     public const int Steps = 7;
 
-    const int MostDigits = 9;
+    const int MostDecimals = 15;
     const double Equal = 1e-9;
 
     readonly double low, high;
 
-    ColourScale(string title, double low, double high, Func<double, int, string> text)
+    ColourScale(string title, double low, double high, ScaleUnit unit)
     {
         (Title, this.low, this.high) = (title, low, high);
         HasOneStep = !(high - low > Equal * Math.Max(Math.Abs(low), Math.Abs(high)));
-        Ranges = HasOneStep ? [text(low, 3)] : Bounds(text);
+        // Digits that tell a step from the next, and one more where a step is few units of the last.
+        var step = unit.Factor * (high - low) / Steps;
+        var decimals = (int)Math.Clamp(Math.Ceiling(0.7 - Math.Log10(HasOneStep ? Math.Max(Math.Abs(unit.Factor * low) / 100, 1e-12) : step)), unit.LeastDecimals, MostDecimals);
+        Ranges = HasOneStep
+            ? [$"{unit.Number(low, decimals)} {unit.Symbol}"]
+            : [.. Enumerable.Range(0, Steps).Select(at => $"{unit.Number(Bound(at), decimals)} to {unit.Number(Bound(at + 1), decimals)} {unit.Symbol}")];
     }
 
     /// <summary>What it tells.</summary>
@@ -33,12 +38,12 @@ sealed class ColourScale
     /// <summary>The scale of values; null where there are none.</summary>
     /// <param name="title">What it tells.</param>
     /// <param name="values">The values.</param>
-    /// <param name="text">Writes a value with so many significant digits.</param>
-    public static ColourScale? Of(string title, IEnumerable<double> values, Func<double, int, string> text)
+    /// <param name="unit">The unit in which its bounds are written.</param>
+    public static ColourScale? Of(string title, IEnumerable<double> values, ScaleUnit unit)
     {
         var (least, most) = (double.PositiveInfinity, double.NegativeInfinity);
         foreach (var value in values) (least, most) = (Math.Min(least, value), Math.Max(most, value));
-        return least <= most ? new(title, least, most, text) : null;
+        return least <= most ? new(title, least, most, unit) : null;
     }
 
     /// <summary>The step whose range holds a value, 0 to 6; a value on the bound of two belongs to the higher.</summary>
@@ -47,14 +52,24 @@ sealed class ColourScale
     /// <summary>The colour of a step.</summary>
     public static Ink InkOf(int step) => Ink.Step1 + step;
 
-    // As many digits as keep the bounds apart.
-    ImmutableArray<string> Bounds(Func<double, int, string> text)
+    /// <summary>Lowest value of a step; highest of the one before it.</summary>
+    public double Bound(int step) => low + (high - low) * step / Steps;
+}
+
+/// <summary>The unit of a scale.</summary>
+/// <param name="Factor">Units in an SI unit.</param>
+/// <param name="Symbol">Its symbol.</param>
+/// <param name="LeastDecimals">Decimals that its numbers have at least.</param>
+/// <param name="IsSigned">Whether a number over 0 has a sign.</param>
+sealed record ScaleUnit(double Factor, string Symbol, int LeastDecimals = 0, bool IsSigned = false)
+{
+    /// <summary>Writes a value.</summary>
+    /// <param name="value">The value, SI.</param>
+    /// <param name="decimals">Its decimals.</param>
+    public string Number(double value, int decimals)
     {
-        for (var digits = 3; ; digits++)
-        {
-            string[] bounds = [.. Enumerable.Range(0, Steps + 1).Select(at => text(low + (high - low) * at / Steps, digits))];
-            if (digits < MostDigits && bounds.Distinct(StringComparer.Ordinal).Count() <= Steps) continue;
-            return [.. Enumerable.Range(0, Steps).Select(at => $"{bounds[at]} to {bounds[at + 1]}")];
-        }
+        var number = (Factor * value).ToString("F" + decimals, System.Globalization.CultureInfo.InvariantCulture);
+        var isZero = number.AsSpan().IndexOfAnyExcept("-0.") < 0;
+        return isZero ? number.TrimStart('-') : number[0] == '-' ? $"\u2212{number[1..]}" : IsSigned ? $"+{number}" : number;
     }
 }

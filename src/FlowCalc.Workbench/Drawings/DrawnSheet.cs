@@ -72,8 +72,15 @@ sealed class DrawnSheet(Layout layout, SheetPlan plan, DrawnValues values, Lette
         return new(PathOfPoint(point), lettered.TipOfPoint(point), marks);
     }
 
-    static ImmutableArray<Mark> Label(PlacedLabel label) =>
-        [.. label.Leader.IsEmpty ? [] : (ReadOnlySpan<Mark>)[new Stroke(label.Leader, Ink.Muted, 0.7)], .. label.Block.Marks(label.Box, label.IsToTheRight)];
+    static ImmutableArray<Mark> Label(PlacedLabel label)
+    {
+        var marks = ImmutableArray.CreateBuilder<Mark>();
+        if (!label.Leader.IsEmpty) marks.Add(new Stroke(label.Leader, Ink.Muted, 0.7));
+        var box = label.Box.Grown(1);
+        if (label.IsOnTube) marks.Add(new Patch([new(box.Left, box.Top), new(box.Right, box.Top), new(box.Right, box.Bottom), new(box.Left, box.Bottom)], Ink.Sheet));
+        marks.AddRange(label.Block.Marks(label.Box, label.IsToTheRight));
+        return marks.DrainToImmutable();
+    }
 
     double LegendMarks(List<Mark> drawn, double top, double width)
     {

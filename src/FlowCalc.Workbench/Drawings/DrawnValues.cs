@@ -15,8 +15,6 @@ namespace FlowCalc.Workbench.Drawings;
 /// <param name="RunTexts">The values of the runs in words.</param>
 sealed record DrawnValues(ColourScale? RunScale, ColourScale? NozzleScale, double[] Runs, double?[] Points, string[] RunTexts)
 {
-    const int Digits = 3;
-
     /// <summary>No values.</summary>
     public static DrawnValues None { get; } = new(null, null, [], [], []);
 
@@ -48,9 +46,9 @@ sealed record DrawnValues(ColourScale? RunScale, ColourScale? NozzleScale, doubl
 
     static DrawnValues One(string title, QuantityKind kind, Shown shown, double[] runs, double?[] points)
     {
-        string Text(double value, int digits) => QuantityWriter.Text(value, kind, shown.System, digits);
-        var scale = ColourScale.Of(title, runs.Concat(points.OfType<double>()), Text);
-        return new(scale, scale, runs, points, [.. runs.Select(value => Text(value, Digits))]);
+        var (factor, _, unit) = QuantityWriter.Scale(kind, shown.System);
+        var scale = ColourScale.Of(title, runs.Concat(points.OfType<double>()), new(factor, unit));
+        return new(scale, scale, runs, points, [.. runs.Select(value => shown.Of(value, kind))]);
     }
 
     static DrawnValues Shares(Layout layout, FlowResult flow)
@@ -59,15 +57,8 @@ sealed record DrawnValues(ColourScale? RunScale, ColourScale? NozzleScale, doubl
         double[] runs = [.. flow.Runs.Select(run => whole > 0 ? run.MassFlow.KilogramsPerSecond / whole : 0)];
         var points = ByPoint(layout, flow, nozzle => nozzle.Deviation);
         return new(
-            ColourScale.Of("Part of the whole flow", runs, (value, digits) => Percent(value, digits, "0.")), ColourScale.Of("Share over wanted share", points.OfType<double>(), (value, digits) => Percent(value, digits, "+0.")),
+            ColourScale.Of("Part of the whole flow", runs, new(100, "%", 1)), ColourScale.Of("Share over wanted share", points.OfType<double>(), new(100, "%", 1, IsSigned: true)),
             runs, points, [.. runs.Select(Shown.Percent)]);
-    }
-
-    static string Percent(double part, int digits, string form)
-    {
-        var decimals = new string('0', digits - 2);
-        var positive = form + decimals;
-        return (100 * part).ToString($"{positive};\u2212{positive.TrimStart('+')};{positive.TrimStart('+')}", System.Globalization.CultureInfo.InvariantCulture) + " %";
     }
 
     static double?[] ByPoint(Layout layout, FlowResult flow, Func<NozzleFlow, double?> value)

@@ -13,7 +13,9 @@ sealed class IsometricPlan
     const double OnEachOther = 5;
 
     const double Larger = 0.55;
-    const int MostEnlarged = 4, MostAnchors = 5;
+    const int MostEnlarged = 4, MostAnchors = 4;
+
+    static readonly double[] AnchorParts = [0.5, 0.3, 0.7];
 
     readonly Layout layout;
     readonly LineTree tree;
@@ -132,14 +134,12 @@ sealed class IsometricPlan
         return Math.Sqrt(x * x + y * y + z * z);
     }
 
-    // The middles of its longest straights.
-    static Spot[] Anchors(ImmutableArray<Spot> way) =>
-    [
-        .. Enumerable.Range(1, way.Length - 1)
-            .OrderByDescending(at => Math.Round(WayLine.Distance(way[at - 1], way[at]), 6)).ThenBy(at => at)
-            .Take(MostAnchors)
-            .Select(at => WayLine.Between(way[at - 1], way[at], 0.5)),
-    ];
+    // The middles of its longest straights, then places nearer to their ends.
+    static Spot[] Anchors(ImmutableArray<Spot> way)
+    {
+        int[] longest = [.. Enumerable.Range(1, way.Length - 1).OrderByDescending(at => Math.Round(WayLine.Distance(way[at - 1], way[at]), 6)).ThenBy(at => at).Take(MostAnchors)];
+        return [.. AnchorParts.SelectMany(part => longest.Select(at => WayLine.Between(way[at - 1], way[at], part)))];
+    }
 
     ImmutableArray<int> FarthestFirst() =>
         [.. tree.Order.Where(point => tree.Feed[point] >= 0).Select(point => tree.Feed[point]).OrderBy(run => Math.Round(places[run].Average(axes.Nearness), 6))];

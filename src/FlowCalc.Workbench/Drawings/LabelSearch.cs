@@ -11,7 +11,7 @@ namespace FlowCalc.Workbench.Drawings;
 sealed class LabelSearch(BoxGrid taken)
 {
     const int Directions = 16, MostCrossings = 4;
-    const double Clear = 1.5, FirstRing = 5, Widening = 1.35, Leaderless = 12, OnTube = 28, LeaderOverLabel = 40, LeaderOverTube = 6;
+    const double Clear = 1.5, FirstRing = 5, Widening = 1.35, Leaderless = 12, OnTube = 55, LeaderOverLabel = 40, LeaderOverTube = 6;
 
     /// <summary>Places a label.</summary>
     /// <param name="block">The label.</param>
@@ -45,11 +45,12 @@ sealed class LabelSearch(BoxGrid taken)
                     if (cost < bestCost) (best, bestCost, bestAnchor, bestSide) = (box, cost, anchors[at], cosine);
                 }
         }
+        var isOnTube = taken.Lines(best.Grown(Clear), 1) > 0;
         taken.Add(best);
         var near = best.Nearest(bestAnchor);
         var needsLeader = WayLine.Distance(near, bestAnchor) - away > Leaderless;
         if (needsLeader) taken.Add(bestAnchor, near);
-        return new(block, best, bestSide < -0.5, needsLeader ? [bestAnchor, near] : []);
+        return new(block, best, bestSide < -0.5, needsLeader ? [bestAnchor, near] : [], isOnTube);
     }
 
     // Right and left read better than slanting, at the same distance.

@@ -9,7 +9,7 @@ namespace FlowCalc.Workbench.Drawings;
 /// <summary>What the signs of a drawing mean: steps of colour, widths, symbols, marks of findings and axes, each only where it is on the drawing.</summary>
 static class Legend
 {
-    const double Size = 8, Row = 15, Head = 16, Apart = 26, Sample = 30, SampleGap = 6;
+    const double Size = 8, Row = 15, Head = 16, Apart = 26, Sample = 30, SampleGap = 9, Edge = 4;
     const int MostBores = 6;
 
     /// <summary>Its blocks.</summary>
@@ -74,11 +74,11 @@ static class Legend
 
     static LegendBlock Rows(string title, (Func<Spot, IEnumerable<Mark>> Sample, string Text)[] rows)
     {
-        var width = Math.Max(Lettering.Width(title, Size, isBold: true), Sample + SampleGap + rows.Max(row => Lettering.Width(row.Text, Size))) + Apart;
+        var width = Math.Max(Lettering.Width(title, Size, isBold: true), Edge + Sample + SampleGap + rows.Max(row => Lettering.Width(row.Text, Size))) + Apart;
         return new(title, width, Head + Row * rows.Length, at => rows.SelectMany((row, which) =>
         {
             var y = at.Y + Head + Row * (which + 0.5);
-            return row.Sample(new(at.X, y)).Append(new Words(new(at.X + Sample + SampleGap, y + 0.36 * Size), row.Text, Size, Ink.Line));
+            return row.Sample(new(at.X + Edge, y)).Append(new Words(new(at.X + Edge + Sample + SampleGap, y + 0.36 * Size), row.Text, Size, Ink.Line));
         }));
     }
 }

@@ -51,4 +51,5 @@ readonly record struct PlacedSymbol(DrawnSymbol Symbol, Spot At, Spot Along);
 /// <param name="Box">Where it stands.</param>
 /// <param name="IsToTheRight">Whether its lines end at its right edge.</param>
 /// <param name="Leader">From what it labels to the label; empty where it stands close.</param>
-sealed record PlacedLabel(LabelBlock Block, Box Box, bool IsToTheRight, ImmutableArray<Spot> Leader);
+/// <param name="IsOnTube">Whether a tube lies under it, which is then broken off around it.</param>
+sealed record PlacedLabel(LabelBlock Block, Box Box, bool IsToTheRight, ImmutableArray<Spot> Leader, bool IsOnTube = false);

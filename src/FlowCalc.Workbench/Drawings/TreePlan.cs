@@ -10,7 +10,7 @@ namespace FlowCalc.Workbench.Drawings;
 /// </summary>
 sealed class TreePlan
 {
-    const double Gap = 9, Beside = 5, SymbolRoom = 14, LeastLeg = 30, RunRoom = 16, FittingRoom = 22;
+    const double Gap = 9, Beside = 5, SymbolRoom = 14, LeastLeg = 30, RunRoom = 24, FittingRoom = 22;
 
     /// <summary>Most fittings of a run that are drawn.</summary>
     public const int MostFittings = 6;

@@ -6,10 +6,10 @@ namespace FlowCalc.Workbench.Drawings;
 /// <summary>Draws tubes: as wide as their bore says, in the colour of their step, with dashes that fill the more of the tube the higher the step, between two edges that are seen on a light and on a dark sheet.</summary>
 static class TubeMarks
 {
-    const double LeastWidth = 2.2, MostMore = 5.2, Edges = 2.2, Halo = 5, Joint = 7, Radius = 9, Period = 13;
+    const double LeastWidth = 2.2, MostMore = 5.2, Edges = 2.2, Halo = 5, Joint = 7, Radius = 9, Period = 14;
 
     // Parts of the period that the dashes of each step fill.
-    static readonly double[] Filled = [0.22, 0.34, 0.46, 0.58, 0.7, 0.84, 1];
+    static readonly double[] Filled = [0.3, 0.42, 0.54, 0.65, 0.76, 0.87, 1];
 
     /// <summary>Width of a tube between its edges, points.</summary>
     /// <param name="bore">Its bore, m.</param>
@@ -24,7 +24,7 @@ static class TubeMarks
     public static IEnumerable<Mark> Of(ImmutableArray<Spot> way, double width, int? step, bool parts)
     {
         var line = WayLine.Rounded(way, Radius);
-        if (parts && WayLine.Trimmed(line, Joint) is { IsEmpty: false } middle) yield return new Stroke(middle, Ink.Sheet, width + Edges + Halo) { Dashes = [] };
+        if (parts && WayLine.Trimmed(line, Joint) is { IsEmpty: false } middle) yield return new Stroke(middle, Ink.Sheet, width + Edges + Halo);
         if (step is not { } known)
         {
             yield return new Stroke(line, Ink.Muted, width);
