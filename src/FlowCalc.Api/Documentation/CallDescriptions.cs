@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
+using FlowCalc.Api.Drawing;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
@@ -77,6 +78,29 @@ internal static class CallDescriptions
             SetExample(operation, "200", Json, ContractExamples.Answer("cutlist"), "The cut list; the example shows the first two entries of every list.");
             if (operation.Responses?.GetValueOrDefault("200")?.Content?.TryGetValue(Csv, out var table) == true)
                 (table.Schema, table.Example) = (new OpenApiSchema { Type = JsonSchemaType.String }, CsvExample);
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes <c>POST /v1/drawing</c>.</summary>
+    public static void DescribeDrawing(this RouteHandlerBuilder call) => call
+        .Produces<string>(200, DrawingEndpoint.Svg)
+        .ProducesFaults(400, 413, 415, 422, 429)
+        .AddOpenApiOperationTransformer((operation, context, _) =>
+        {
+            var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
+            DescribeLayoutCall(operation, FormattableString.Invariant(
+                $"""
+                Takes a layout document and draws it as SVG: tubes in width by bore and in colour and dashes by what `colour` says of the steady flow, names and numbers beside points and runs, a mark at every place that a finding concerns, a legend, and the cautions. `view=isometric` draws it in space, to scale, and needs a place of every point; `tree` draws it from the supply to the nozzles without places. `auto` is isometric where every point has a place. A name that is too long ends in an ellipsis; its tip has it in full.
+
+                With `colour=none` the layout is drawn alone: no flow is solved, so that a layout whose flow is not found, which is else a 422 as on `/v1/flow`, can be drawn too.
+
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DrawingPoints} points, at most {limits.DrawingParts} runs, corners and fittings together, and {limits.DrawingTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                """));
+            AddChoice(operation, DrawingEndpoint.View, DrawingEndpoint.Views, "How the layout is laid on the sheet.");
+            AddChoice(operation, DrawingEndpoint.Colour, DrawingEndpoint.Colours, "What colours and dashes tell: the flow of each run and nozzle, the pressure at the end of each, the part of the whole flow in each run and each nozzle's deviation from its wanted share, or nothing.");
+            SetExample(operation, "200", DrawingEndpoint.Svg, null, "The drawing, an SVG document that stands alone: it loads nothing and runs nothing.");
+            if (operation.Responses?.GetValueOrDefault("200")?.Content?.TryGetValue(DrawingEndpoint.Svg, out var drawing) == true)
+                (drawing.Schema, drawing.Example) = (new OpenApiSchema { Type = JsonSchemaType.String }, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 400\" width=\"640\" height=\"400\">…</svg>");
             return Task.CompletedTask;
         });
 
