@@ -29,11 +29,13 @@ sealed class IsometricPlan
         axes = Viewpoint.Of(layout, places, cancel);
         spots = [.. layout.Points.Select(point => axes.Of(point.At!.Value))];
         ways = [.. places.Select(way => way.Select(axes.Of).ToImmutableArray())];
-        var scale = Scale();
+        var box = Box.Of(spots.Concat(ways.SelectMany(way => way)));
+        var (scale, middle) = (Scale(box), box.Middle);
         spots = [.. spots.Select(Scaled)];
         ways = [.. ways.Select(way => way.Select(Scaled).ToImmutableArray())];
 
-        Spot Scaled(Spot spot) => new(scale * spot.X, scale * spot.Y);
+        // From the middle, so that a small layout far from its origin keeps its digits.
+        Spot Scaled(Spot spot) => new(scale * (spot.X - middle.X), scale * (spot.Y - middle.Y));
     }
 
     /// <summary>The plan of a layout, every point of which has a place.</summary>
@@ -45,9 +47,8 @@ sealed class IsometricPlan
     public static SheetPlan Of(Layout layout, LineTree tree, LabelBlock[] points, LabelBlock[] runs, CancellationToken cancel) => new IsometricPlan(layout, tree, cancel).Plan(points, runs, cancel);
 
     // As large as its labels need room, larger where its runs would be short beside their labels, and within bounds.
-    double Scale()
+    double Scale(Box box)
     {
-        var box = Box.Of(spots.Concat(ways.SelectMany(way => way)));
         var size = Math.Max(box.Width, 1.3 * box.Height);
         if (size == 0) return 1;
         double[] lengths = [.. ways.Select(WayLine.Length).Order()];
