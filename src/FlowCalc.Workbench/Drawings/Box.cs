@@ -32,8 +32,6 @@ readonly record struct Box(double Left, double Top, double Right, double Bottom)
 
     public Box Grown(double by) => new(Left - by, Top - by, Right + by, Bottom + by);
 
-    public Box Moved(double x, double y) => new(Left + x, Top + y, Right + x, Bottom + y);
-
     /// <summary>The spot of the box that is nearest to another.</summary>
     public Spot Nearest(Spot spot) => new(Math.Clamp(spot.X, Left, Right), Math.Clamp(spot.Y, Top, Bottom));
 

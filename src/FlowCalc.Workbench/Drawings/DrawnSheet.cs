@@ -42,7 +42,7 @@ sealed class DrawnSheet(Layout layout, SheetPlan plan, DrawnValues values, Lette
         var end = LegendMarks(drawn, Margin + TitleRoom + bounds.Height + LegendGap, inner);
         if (hasCautions) end = CautionMarks(drawn, end + RowGap, inner);
         var (width, height) = (inner + 2 * Margin, end + Margin);
-        return new(width, height, title, $"{about}. {layout.Points.Length} points, {layout.Runs.Length} runs.", [new Patch([new(0, 0), new(width, 0), new(width, height), new(0, height)], Ink.Sheet), .. drawn]);
+        return new(width, height, title, $"{about}. {layout.Points.Length} points, {layout.Runs.Length} runs.{lettered.Summary()}", [new Patch([new(0, 0), new(width, 0), new(width, height), new(0, height)], Ink.Sheet), .. drawn]);
     }
 
     string About(DrawingView view, Severity? verdict)

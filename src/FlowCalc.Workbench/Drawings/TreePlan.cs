@@ -62,7 +62,7 @@ sealed class TreePlan
             var node = nodes[point];
             if (children.Length == 0) contour.Add(-node.Behind / 2, node.Behind / 2);
             var (high, low) = (-node.Up, node.Down);
-            foreach (var child in children) (high, low) = (Math.Min(high, aside[child] - node.Leg), Math.Max(low, aside[child] + node.Leg));
+            foreach (var child in children) (high, low) = (Math.Min(high, aside[child] - TreeNode.Leg), Math.Max(low, aside[child] + TreeNode.Leg));
             if (node.IsBar) high -= node.Label.Height + Beside;
             contour.Add(high, low);
             if (tree.Feed[point] is >= 0 and var feed) contour.Add(-Beside - RunHalf(feed) - runs[feed].Height, RunHalf(feed));

@@ -1,5 +1,4 @@
 using CsCheck;
-using FlowCalc.Layouts;
 using FlowCalc.Tests.Layouts;
 using FlowCalc.Workbench.Drawings;
 using FlowCalc.Workbench.Pictures;

@@ -2,7 +2,6 @@ using System.Globalization;
 using FlowCalc.Findings;
 using FlowCalc.Workbench.Drawings;
 using FlowCalc.Workbench.Pictures;
-using FlowCalc.Workbench.Solving;
 
 namespace FlowCalc.Workbench.Tests.Drawings;
 
