@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
-using FlowCalc.Layouts.Editing;
 using FlowCalc.Workbench.Figures;
 using FlowCalc.Workbench.Pictures;
 using FlowCalc.Workbench.Solving;

@@ -12,6 +12,8 @@ static class Legend
     const double Size = 8, Row = 15, Head = 16, Apart = 26, Sample = 30, SampleGap = 9, Edge = 4;
     const int MostBores = 6;
 
+    static readonly string[] AxisNames = ["x", "y", "z"];
+
     /// <summary>Its blocks.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="plan">Where it lies.</param>
@@ -47,7 +49,7 @@ static class Legend
             shown.Of(UnitsNet.Length.FromMeters(bore))))]);
     }
 
-    static IEnumerable<Mark> Symbol(DrawnSymbol symbol, Spot at)
+    static ImmutableArray<Mark> Symbol(DrawnSymbol symbol, Spot at)
     {
         var middle = new Spot(at.X + Sample / 2, at.Y);
         return symbol switch
@@ -64,7 +66,7 @@ static class Legend
     {
         const double arm = 24;
         var origin = new Spot(at.X + 37, at.Y + 34);
-        foreach (var (axis, name) in axes.Zip((ReadOnlySpan<string>)["x", "y", "z"] is var names ? names.ToArray() : []))
+        foreach (var (axis, name) in axes.Zip(AxisNames))
         {
             var end = new Spot(origin.X + arm * axis.X, origin.Y + arm * axis.Y);
             yield return new Stroke([origin, end], Ink.Muted, 1.2);

@@ -1,7 +1,5 @@
-using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
-using FlowCalc.Quantities;
 using FlowCalc.Workbench.Figures;
 using FlowCalc.Workbench.Pictures;
 
@@ -29,7 +27,7 @@ sealed class Lettered(Layout layout, FlowResult? flow, DrawnValues values, Found
         if (nozzles.TryGetValue(point, out var nozzle))
         {
             lines.Add(Value($"{flowText!(nozzle.MassFlow)} · {Shown.Percent(nozzle.Share)}"));
-            lines.Add(Value($"{Shown.Deviation(nozzle.Deviation)} of wanted"));
+            if (nozzle.Deviation is { } deviation) lines.Add(Value($"{Shown.Deviation(deviation)} of wanted"));
             if (colour == DrawingColour.Pressure) lines.Add(Value(shown.Gauge(nozzle.Pressure)));
         }
         else if (layout.Points[point] is SupplyPoint && flow?.Supply is { } supply) lines.Add(Value($"{shown.Gauge(supply.Pressure)} · {flowText!(supply.MassFlow)}"));
@@ -62,6 +60,15 @@ sealed class Lettered(Layout layout, FlowResult? flow, DrawnValues values, Found
         var fittings = string.Concat(it.Fittings.Select(placed => $", {(placed.Count > 1 ? $"{placed.Count} × " : "")}{placed.Fitting.Name ?? placed.Fitting.Kind}"));
         var numbers = flow is null ? "" : $", {flowText!(flow.Runs[run].MassFlow)} at {shown.Of(flow.Runs[run].Velocity)}, {shown.Gauge(flow.Runs[run].PressureOut)} at its end";
         return $"{it.Id}: run from {layout.Points[it.From].Id} to {layout.Points[it.To].Id}, bore {Bore(it)}, length {shown.Of(it.Length)}{fittings}{numbers}.{found.Words(it.Id)}";
+    }
+
+    /// <summary>The numbers that matter most; empty without a flow.</summary>
+    public string Summary()
+    {
+        if (flow?.Supply is not { } supply) return "";
+        double[] deviations = [.. flow.Nozzles.Select(nozzle => nozzle.Deviation).OfType<double>()];
+        var spread = deviations.Length > 0 ? $", shares from {Shown.Deviation(deviations.Min())} to {Shown.Deviation(deviations.Max())} of the wanted ones" : "";
+        return $" {flow.Nozzles.Length} nozzles give {flowText!(supply.MassFlow)} together{spread}.";
     }
 
     string Bore(Run run) => shown.Of(run.Tube.Bore);

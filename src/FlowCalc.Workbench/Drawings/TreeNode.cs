@@ -8,6 +8,9 @@ namespace FlowCalc.Workbench.Drawings;
 /// <param name="children">How many runs leave it.</param>
 sealed class TreeNode(DrawnSymbol symbol, LabelBlock label, int children)
 {
+    /// <summary>Half the width of a leg that goes aside, points.</summary>
+    public const double Leg = 6;
+
     const double Beside = 5, Small = 9;
 
     public DrawnSymbol Symbol => symbol;
@@ -28,9 +31,6 @@ sealed class TreeNode(DrawnSymbol symbol, LabelBlock label, int children)
 
     /// <summary>How far it reaches under it.</summary>
     public double Down => TurnsUp ? SymbolHalf + Beside + label.Height : SymbolHalf;
-
-    /// <summary>Half the width of a leg that goes aside.</summary>
-    public double Leg { get; } = 6;
 
     /// <summary>Height of what stands behind it.</summary>
     public double Behind => label.Height + 2;

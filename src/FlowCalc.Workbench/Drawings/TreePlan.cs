@@ -46,7 +46,7 @@ sealed class TreePlan
             if (tree.Feed[point] is >= 0 and var feed) y[point] = y[layout.Runs[feed].From] + aside[point];
         var planned = layout.Points.Select((_, at) => Point(at, new(x[tree.Depth[at]], y[at]), y)).ToImmutableArray();
         var ways = layout.Runs.Select((run, at) => Run(at, planned[run.From].At, planned[run.To].At, (left[tree.Depth[run.To]] + right[tree.Depth[run.To]]) / 2)).ToImmutableArray();
-        return new(planned, ways, [.. tree.Order.Where(point => tree.Feed[point] >= 0).Select(point => tree.Feed[point])]);
+        return new(planned, ways, [.. tree.Order], [.. tree.Order.Where(point => tree.Feed[point] >= 0).Select(point => tree.Feed[point])]);
     }
 
     // From the leaves to the root: every point's legs are put as near to each other as what is on them allows.
@@ -62,7 +62,7 @@ sealed class TreePlan
             var node = nodes[point];
             if (children.Length == 0) contour.Add(-node.Behind / 2, node.Behind / 2);
             var (high, low) = (-node.Up, node.Down);
-            foreach (var child in children) (high, low) = (Math.Min(high, aside[child] - node.Leg), Math.Max(low, aside[child] + node.Leg));
+            foreach (var child in children) (high, low) = (Math.Min(high, aside[child] - TreeNode.Leg), Math.Max(low, aside[child] + TreeNode.Leg));
             if (node.IsBar) high -= node.Label.Height + Beside;
             contour.Add(high, low);
             if (tree.Feed[point] is >= 0 and var feed) contour.Add(-Beside - RunHalf(feed) - runs[feed].Height, RunHalf(feed));
