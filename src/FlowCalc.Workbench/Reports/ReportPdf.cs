@@ -1,5 +1,6 @@
 using System.Globalization;
 using FlowCalc.Workbench.Pictures;
+using FlowCalc.Workbench.Reports.Blocks;
 using FlowCalc.Workbench.Reports.Paper;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
@@ -68,7 +69,8 @@ public static class ReportPdf
     static void Section(PdfDocument document, PaperPages pages, ReportSection section, int number, CancellationToken cancel)
     {
         const double heading = 31;
-        pages.Need(Math.Min(pages.Sheet.Room, heading + (section.Blocks is [var first, ..] ? PaperBlocks.Beginning(first, pages.Sheet) : 0)));
+        if (section.Blocks is [ReportFigure { IsWide: true }, ..]) pages.Turn(isLandscape: true);
+        else pages.Need(Math.Min(pages.Sheet.Room, heading + (section.Blocks is [var first, ..] ? PaperBlocks.Beginning(first, pages.Sheet) : 0)));
         if (!pages.IsFresh) pages.Y += 6;
         var title = string.Create(CultureInfo.InvariantCulture, $"{number}  {section.Title}");
         document.Outlines.Add(title, pages.Page);

@@ -7,7 +7,7 @@ namespace FlowCalc.Workbench.Reports.Paper;
 static class ColumnWidths
 {
     // A name as long as they come must not push everything else off the sheet: it is broken instead.
-    const double MostOfWord = 0.3;
+    const double MostOfWord = 0.2;
 
     /// <summary>The widths, padding included.</summary>
     /// <param name="table">The table.</param>

@@ -11,7 +11,7 @@ static class PaperBlocks
     /// <summary>Room that the beginning of a block needs, so that a heading before it does not stand alone.</summary>
     public static double Beginning(ReportBlock block, Sheet sheet) => block switch
     {
-        ReportFigure figure => figure.IsWide ? 0 : Fit(figure.Picture, sheet).Height,
+        ReportFigure figure => Fit(figure.Picture, sheet).Height,
         ReportTable => 60,
         _ => 2 * Line,
     };
@@ -90,7 +90,7 @@ static class PaperBlocks
     static void Figure(PaperPages pages, Picture picture, bool isWide)
     {
         const double title = 14;
-        if (isWide) pages.Turn(isLandscape: true);
+        if (isWide && !pages.IsLandscape) pages.Turn(isLandscape: true);
         var (scale, height) = Fit(picture, pages.Sheet);
         pages.Need(height);
         pages.Write(PaperText.Lines(picture.Title, Letters, pages.Sheet.Column, true)[0], Sheet.Side, pages.Y, Letters, isBold: true);

@@ -18,6 +18,9 @@ sealed class PaperPages(PdfDocument document, Sheet upright, CancellationToken c
     /// <summary>The sheet that is written.</summary>
     public Sheet Sheet { get; private set; }
 
+    /// <summary>Whether the page lies on its side.</summary>
+    public bool IsLandscape => Sheet.Width > Sheet.Height;
+
     /// <summary>The page that is written.</summary>
     public PdfPage Page { get; private set; } = null!;
 
