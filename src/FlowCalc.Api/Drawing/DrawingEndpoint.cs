@@ -55,7 +55,7 @@ internal static class DrawingEndpoint
             var shown = new Shown(write.System, layout.AmbientPressure);
             if (colour == DrawingColour.None) return LayoutDrawing.Of(layout, choice, shown, cancel);
             var flow = SteadyFlow.Solve(layout, cancel);
-            why = flow.Report.Converged ? null : Problems.NoAnswer($"{flow.Report.Failure ?? "The solve did not converge."} With {Colour}=none the layout is drawn without a flow.");
+            why = Failure(flow) is { } failure ? Problems.NoAnswer($"{failure} With {Colour}=none the layout is drawn without a flow.") : null;
             return why is null ? LayoutDrawing.Of(new SolvedLayout(layout, write.System, flow, FlowFindings.JudgeWithoutCures(layout, flow, write.System, cancel)), choice, shown, cancel) : null;
         }
 
@@ -65,6 +65,16 @@ internal static class DrawingEndpoint
             context.Response.Headers.ContentSecurityPolicy = Policy;
             await AnswerWriter.WriteBytesAsync(context, Encoding.UTF8.GetBytes(svg), Svg);
         }
+    }
+
+    // A number that is not finite is no result, here as in any other answer.
+    static string? Failure(FlowResult flow)
+    {
+        if (!flow.Report.Converged) return flow.Report.Failure ?? "The solve did not converge.";
+        var isFinite = flow.Runs.All(run => double.IsFinite(run.MassFlow.KilogramsPerSecond + run.Velocity.MetersPerSecond + run.PressureOut.Pascals))
+            && flow.PointPressures.All(pressure => double.IsFinite(pressure.Pascals)) && double.IsFinite(flow.Supply!.VolumeFlow.CubicMetersPerSecond)
+            && flow.Nozzles.All(nozzle => double.IsFinite(nozzle.Share + nozzle.WantedShare + nozzle.Pressure.Pascals));
+        return isFinite ? null : "A number of the flow is not finite.";
     }
 
     static Problem? Refusal(Layout layout, DrawingChoice choice, ServiceLimits limits)

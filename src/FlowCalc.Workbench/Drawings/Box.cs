@@ -17,6 +17,9 @@ readonly record struct Box(double Left, double Top, double Right, double Bottom)
     /// <summary>A box from its upper left corner.</summary>
     public static Box At(double left, double top, double width, double height) => new(left, top, left + width, top + height);
 
+    /// <summary>The box of two spots.</summary>
+    public static Box Between(Spot one, Spot other) => new(Math.Min(one.X, other.X), Math.Min(one.Y, other.Y), Math.Max(one.X, other.X), Math.Max(one.Y, other.Y));
+
     /// <summary>The box of spots.</summary>
     public static Box Of(IEnumerable<Spot> spots) => spots.Aggregate(Nothing, (box, spot) => box.With(spot));
 

@@ -5,72 +5,85 @@ namespace FlowCalc.Workbench.Drawings;
 /// <summary>Boxes and lines on a sheet in square cells, so that only what is near is looked at.</summary>
 sealed class BoxGrid
 {
-    const double Cell = 48;
-    const int MostCells = 4096;
+    const double Cell = 40;
+    const int MostPieces = 4096;
 
-    readonly Dictionary<(int, int), List<Box>> boxes = [];
-    readonly Dictionary<(int, int), List<(Spot From, Spot To)>> lines = [];
+    readonly Dictionary<long, Content> cells = [];
 
     /// <summary>Adds a box.</summary>
-    public void Add(Box box)
+    public void Add(in Box box)
     {
-        foreach (var cell in Cells(box)) At(boxes, cell).Add(box);
+        var span = Span.Of(box);
+        for (var x = span.Left; x <= span.Right; x++)
+            for (var y = span.Top; y <= span.Bottom; y++) At(x, y).Boxes.Add(box);
     }
 
-    /// <summary>Adds a line.</summary>
-    public void Add(Spot from, Spot to)
+    /// <summary>Adds a line in pieces, so that it counts by its length.</summary>
+    /// <param name="from">Its start.</param>
+    /// <param name="to">Its end.</param>
+    /// <param name="half">Half its width, points.</param>
+    public void Add(Spot from, Spot to, double half)
     {
-        var pieces = (int)Math.Clamp(Math.Ceiling(WayLine.Distance(from, to) / Cell), 1, MostCells);
+        var pieces = (int)Math.Clamp(Math.Ceiling(WayLine.Distance(from, to) / Cell), 1, MostPieces);
         for (var piece = 0; piece < pieces; piece++)
         {
             var (start, end) = (WayLine.Between(from, to, (double)piece / pieces), WayLine.Between(from, to, (piece + 1.0) / pieces));
-            // Every cell keeps the pieces that pass it, so that a line counts by its length.
-            foreach (var cell in Cells(Box.Of([start, end]))) At(lines, cell).Add((start, end));
+            var span = Span.Of(Box.Between(start, end).Grown(half));
+            for (var x = span.Left; x <= span.Right; x++)
+                for (var y = span.Top; y <= span.Bottom; y++) At(x, y).Lines.Add((start, end, half));
         }
     }
 
     /// <summary>Whether a box overlaps any.</summary>
-    public bool IsTaken(Box box)
+    public bool IsTaken(in Box box)
     {
-        foreach (var cell in Cells(box))
-            if (boxes.TryGetValue(cell, out var there))
-                foreach (var other in there)
-                    if (box.Overlaps(other)) return true;
+        var span = Span.Of(box);
+        for (var x = span.Left; x <= span.Right; x++)
+            for (var y = span.Top; y <= span.Bottom; y++)
+                if (cells.TryGetValue(Key(x, y), out var there))
+                    foreach (var other in there.Boxes)
+                        if (box.Overlaps(other)) return true;
         return false;
     }
 
     /// <summary>How many pieces of lines pass a box, at most so many.</summary>
-    public int Lines(Box box, int most)
+    public int Lines(in Box box, int most)
     {
-        var count = 0;
-        foreach (var cell in Cells(box))
-            if (lines.TryGetValue(cell, out var there))
-                foreach (var (from, to) in there)
-                    if (box.IsCrossedBy(from, to) && ++count == most) return count;
+        var (span, count) = (Span.Of(box), 0);
+        for (var x = span.Left; x <= span.Right; x++)
+            for (var y = span.Top; y <= span.Bottom; y++)
+                if (cells.TryGetValue(Key(x, y), out var there))
+                    foreach (var (from, to, half) in there.Lines)
+                        if (box.Grown(half).IsCrossedBy(from, to) && ++count == most) return count;
         return count;
     }
 
     /// <summary>How many boxes a line passes, at most so many.</summary>
     public int Boxes(Spot from, Spot to, int most)
     {
-        var count = 0;
-        foreach (var cell in Cells(Box.Of([from, to])))
-            if (boxes.TryGetValue(cell, out var there))
-                foreach (var box in there)
-                    if (box.IsCrossedBy(from, to) && ++count == most) return count;
+        var (span, count) = (Span.Of(Box.Between(from, to)), 0);
+        for (var x = span.Left; x <= span.Right; x++)
+            for (var y = span.Top; y <= span.Bottom; y++)
+                if (cells.TryGetValue(Key(x, y), out var there))
+                    foreach (var box in there.Boxes)
+                        if (box.IsCrossedBy(from, to) && ++count == most) return count;
         return count;
     }
 
-    static IEnumerable<(int, int)> Cells(Box box)
+    Content At(int x, int y)
     {
-        var (left, top, right, bottom) = ((int)Math.Floor(box.Left / Cell), (int)Math.Floor(box.Top / Cell), (int)Math.Floor(box.Right / Cell), (int)Math.Floor(box.Bottom / Cell));
-        for (var x = left; x <= right; x++)
-            for (var y = top; y <= bottom; y++) yield return (x, y);
+        var key = Key(x, y);
+        if (!cells.TryGetValue(key, out var there)) cells[key] = there = new([], []);
+        return there;
     }
 
-    static List<T> At<T>(Dictionary<(int, int), List<T>> cells, (int, int) cell)
+    static long Key(int x, int y) => ((long)x << 32) ^ (uint)y;
+
+    readonly record struct Content(List<Box> Boxes, List<(Spot From, Spot To, double Half)> Lines);
+
+    // The cells of a box.
+    readonly record struct Span(int Left, int Top, int Right, int Bottom)
     {
-        if (!cells.TryGetValue(cell, out var there)) cells[cell] = there = [];
-        return there;
+        public static Span Of(in Box box) => new((int)Math.Floor(box.Left / Cell), (int)Math.Floor(box.Top / Cell), (int)Math.Floor(box.Right / Cell), (int)Math.Floor(box.Bottom / Cell));
     }
 }

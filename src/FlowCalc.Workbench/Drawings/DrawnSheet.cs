@@ -30,9 +30,9 @@ sealed class DrawnSheet(Layout layout, SheetPlan plan, DrawnValues values, Lette
         var (right, down) = (Margin - bounds.Left + (inner - bounds.Width) / 2, Margin + TitleRoom - bounds.Top);
         var marks = ImmutableArray.CreateBuilder<Mark>();
         foreach (var run in plan.RunOrder) marks.Add(Tube(run));
-        for (var point = 0; point < plan.Points.Length; point++) marks.Add(Symbol(point));
-        for (var run = 0; run < plan.Runs.Length; run++) marks.Add(new Thing(PathOfRun(run), lettered.TipOfRun(run), Label(plan.Runs[run].Label)) { IsRest = true });
-        for (var point = 0; point < plan.Points.Length; point++) marks.Add(new Thing(PathOfPoint(point), lettered.TipOfPoint(point), Label(plan.Points[point].Label)) { IsRest = true });
+        foreach (var point in plan.PointOrder) marks.Add(Symbol(point));
+        foreach (var run in plan.RunOrder) marks.Add(new Thing(PathOfRun(run), lettered.TipOfRun(run), Label(plan.Runs[run].Label)) { IsRest = true });
+        foreach (var point in plan.PointOrder) marks.Add(new Thing(PathOfPoint(point), lettered.TipOfPoint(point), Label(plan.Points[point].Label)) { IsRest = true });
         var drawn = marks.Select(mark => mark.Moved(right, down)).ToList();
 
         var title = layout.Title ?? "Layout";

@@ -13,9 +13,7 @@ sealed class IsometricPlan
     const double OnEachOther = 5;
 
     const double Larger = 0.55;
-    const int MostEnlarged = 4, MostAnchors = 4;
-
-    static readonly double[] AnchorParts = [0.5, 0.3, 0.7];
+    const int MostEnlarged = 4, MostAnchors = 3;
 
     readonly Layout layout;
     readonly LineTree tree;
@@ -31,11 +29,13 @@ sealed class IsometricPlan
         axes = Viewpoint.Of(layout, places, cancel);
         spots = [.. layout.Points.Select(point => axes.Of(point.At!.Value))];
         ways = [.. places.Select(way => way.Select(axes.Of).ToImmutableArray())];
-        var scale = Scale();
+        var box = Box.Of(spots.Concat(ways.SelectMany(way => way)));
+        var (scale, middle) = (Scale(box), box.Middle);
         spots = [.. spots.Select(Scaled)];
         ways = [.. ways.Select(way => way.Select(Scaled).ToImmutableArray())];
 
-        Spot Scaled(Spot spot) => new(scale * spot.X, scale * spot.Y);
+        // From the middle, so that a small layout far from its origin keeps its digits.
+        Spot Scaled(Spot spot) => new(scale * (spot.X - middle.X), scale * (spot.Y - middle.Y));
     }
 
     /// <summary>The plan of a layout, every point of which has a place.</summary>
@@ -47,9 +47,8 @@ sealed class IsometricPlan
     public static SheetPlan Of(Layout layout, LineTree tree, LabelBlock[] points, LabelBlock[] runs, CancellationToken cancel) => new IsometricPlan(layout, tree, cancel).Plan(points, runs, cancel);
 
     // As large as its labels need room, larger where its runs would be short beside their labels, and within bounds.
-    double Scale()
+    double Scale(Box box)
     {
-        var box = Box.Of(spots.Concat(ways.SelectMany(way => way)));
         var size = Math.Max(box.Width, 1.3 * box.Height);
         if (size == 0) return 1;
         double[] lengths = [.. ways.Select(WayLine.Length).Order()];
@@ -64,8 +63,10 @@ sealed class IsometricPlan
         var taken = new BoxGrid();
         foreach (var (_, _, box) in symbols) taken.Add(box);
         foreach (var fitting in fittings.SelectMany(run => run)) taken.Add(SymbolMarks.BoxOf(fitting.Symbol, fitting.At, fitting.Along));
-        foreach (var way in ways)
-            for (var at = 1; at < way.Length; at++) taken.Add(way[at - 1], way[at]);
+        var widest = layout.Runs.Max(run => run.Tube.Bore.Meters);
+        double[] halves = [.. layout.Runs.Select(run => TubeMarks.Half(run.Tube.Bore.Meters, widest))];
+        for (var run = 0; run < ways.Length; run++)
+            for (var at = 1; at < ways[run].Length; at++) taken.Add(ways[run][at - 1], ways[run][at], halves[run]);
 
         var search = new LabelSearch(taken);
         var (points, runs) = (new PlannedPoint[spots.Length], new PlannedRun[ways.Length]);
@@ -79,8 +80,8 @@ sealed class IsometricPlan
                     points[point] = new(spots[point], along, scale, box, search.Place(pointLabels[point], [layout.Points[point] is SupplyPoint or Nozzle ? box.Middle : spots[point]], away, cancel));
                 }
         foreach (var point in tree.Order)
-            if (tree.Feed[point] is >= 0 and var run) runs[run] = new(ways[run], [.. fittings[run]], search.Place(runLabels[run], Anchors(ways[run]), 4, cancel));
-        return new([.. points], [.. runs], FarthestFirst()) { Axes = [axes.Of(1, 0, 0), axes.Of(0, 1, 0), axes.Of(0, 0, 1)] };
+            if (tree.Feed[point] is >= 0 and var run) runs[run] = new(ways[run], [.. fittings[run]], search.Place(runLabels[run], Anchors(ways[run]), halves[run], cancel));
+        return new([.. points], [.. runs], [.. tree.Order], FarthestFirst()) { Axes = [axes.Of(1, 0, 0), axes.Of(0, 1, 0), axes.Of(0, 0, 1)] };
     }
 
     (Spot Along, double Scale, Box Box)[] Symbols()
@@ -134,11 +135,13 @@ sealed class IsometricPlan
         return Math.Sqrt(x * x + y * y + z * z);
     }
 
-    // The middles of its longest straights, then places nearer to their ends.
+    // The middles of its longest straights, then places nearer to the ends of the longest.
     static Spot[] Anchors(ImmutableArray<Spot> way)
     {
         int[] longest = [.. Enumerable.Range(1, way.Length - 1).OrderByDescending(at => Math.Round(WayLine.Distance(way[at - 1], way[at]), 6)).ThenBy(at => at).Take(MostAnchors)];
-        return [.. AnchorParts.SelectMany(part => longest.Select(at => WayLine.Between(way[at - 1], way[at], part)))];
+        return [.. longest.Select(at => On(at, 0.5)), On(longest[0], 0.25), On(longest[0], 0.75)];
+
+        Spot On(int straight, double part) => WayLine.Between(way[straight - 1], way[straight], part);
     }
 
     ImmutableArray<int> FarthestFirst() =>

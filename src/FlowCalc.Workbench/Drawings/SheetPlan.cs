@@ -6,8 +6,9 @@ namespace FlowCalc.Workbench.Drawings;
 /// <summary>Where everything of a layout lies on the sheet.</summary>
 /// <param name="Points">Each point, in the order of the layout.</param>
 /// <param name="Runs">Each run, in the order of the layout.</param>
-/// <param name="RunOrder">Indices of the runs, the one that is drawn first first.</param>
-sealed record SheetPlan(ImmutableArray<PlannedPoint> Points, ImmutableArray<PlannedRun> Runs, ImmutableArray<int> RunOrder)
+/// <param name="PointOrder">Indices of the points as they are drawn, whatever the order of the document.</param>
+/// <param name="RunOrder">Indices of the runs as they are drawn.</param>
+sealed record SheetPlan(ImmutableArray<PlannedPoint> Points, ImmutableArray<PlannedRun> Runs, ImmutableArray<int> PointOrder, ImmutableArray<int> RunOrder)
 {
     /// <summary>Directions of the layout's x, y and z on the sheet, for a view in space; empty for a tree.</summary>
     public ImmutableArray<Spot> Axes { get; init; } = [];

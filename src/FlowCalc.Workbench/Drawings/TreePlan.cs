@@ -46,7 +46,7 @@ sealed class TreePlan
             if (tree.Feed[point] is >= 0 and var feed) y[point] = y[layout.Runs[feed].From] + aside[point];
         var planned = layout.Points.Select((_, at) => Point(at, new(x[tree.Depth[at]], y[at]), y)).ToImmutableArray();
         var ways = layout.Runs.Select((run, at) => Run(at, planned[run.From].At, planned[run.To].At, (left[tree.Depth[run.To]] + right[tree.Depth[run.To]]) / 2)).ToImmutableArray();
-        return new(planned, ways, [.. tree.Order.Where(point => tree.Feed[point] >= 0).Select(point => tree.Feed[point])]);
+        return new(planned, ways, [.. tree.Order], [.. tree.Order.Where(point => tree.Feed[point] >= 0).Select(point => tree.Feed[point])]);
     }
 
     // From the leaves to the root: every point's legs are put as near to each other as what is on them allows.

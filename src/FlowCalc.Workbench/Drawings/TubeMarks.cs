@@ -6,7 +6,7 @@ namespace FlowCalc.Workbench.Drawings;
 /// <summary>Draws tubes: as wide as their bore says, in the colour of their step, with dashes that fill the more of the tube the higher the step, between two edges that are seen on a light and on a dark sheet.</summary>
 static class TubeMarks
 {
-    const double LeastWidth = 2.2, MostMore = 5.2, Edges = 2.2, Halo = 5, Joint = 7, Radius = 9, Period = 14;
+    const double LeastWidth = 2.2, MostMore = 5.2, Edges = 2.2, Halo = 5, Joint = 12, Radius = 9, Period = 14;
 
     // Parts of the period that the dashes of each step fill.
     static readonly double[] Filled = [0.3, 0.42, 0.54, 0.65, 0.76, 0.87, 1];
@@ -15,6 +15,10 @@ static class TubeMarks
     /// <param name="bore">Its bore, m.</param>
     /// <param name="widest">The widest bore on the drawing, m.</param>
     public static double Width(double bore, double widest) => LeastWidth + MostMore * bore / widest;
+
+    /// <summary>Half its width with its edges, points.</summary>
+    /// <inheritdoc cref="Width" path="/param"/>
+    public static double Half(double bore, double widest) => (Width(bore, widest) + Edges) / 2;
 
     /// <summary>Marks of a tube.</summary>
     /// <param name="way">Its way.</param>

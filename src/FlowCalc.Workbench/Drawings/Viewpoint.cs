@@ -34,15 +34,20 @@ static class Viewpoint
         var cost = 0.0;
         for (var one = 0; one < spots.Length; one++)
             for (var other = one + 1; other < spots.Length; other++)
-                cost += 3 * Math.Max(0, 1 - WayLine.Distance(spots[one], spots[other]) / near);
-        List<(Spot From, Spot To, int Run)> segments = [];
+                if (Math.Abs(spots[one].X - spots[other].X) < near) cost += 3 * Math.Max(0, 1 - WayLine.Distance(spots[one], spots[other]) / near);
+        List<(Spot From, Spot To, Box Box, int Run)> segments = [];
         for (var run = 0; run < ways.Length; run++)
-            for (var at = 1; at < ways[run].Length && segments.Count < MostSegments; at++) segments.Add((axes.Of(ways[run][at - 1]), axes.Of(ways[run][at]), run));
+            for (var at = 1; at < ways[run].Length && segments.Count < MostSegments; at++)
+            {
+                var (from, to) = (axes.Of(ways[run][at - 1]), axes.Of(ways[run][at]));
+                segments.Add((from, to, Box.Between(from, to).Grown(near / 4), run));
+            }
         for (var one = 0; one < segments.Count; one++)
         {
             cancel.ThrowIfCancellationRequested();
+            var (from, to, around, run) = segments[one];
             for (var other = one + 1; other < segments.Count; other++)
-                if (segments[one].Run != segments[other].Run) cost += Crossing(segments[one].From, segments[one].To, segments[other].From, segments[other].To, near);
+                if (around.Overlaps(segments[other].Box) && run != segments[other].Run) cost += Crossing(from, to, segments[other].From, segments[other].To, near);
         }
         return cost;
     }
