@@ -158,7 +158,7 @@ internal static class CallDescriptions
         });
     }
 
-    static void DescribeLayoutCall(OpenApiOperation operation, string description) => DescribeBody(
+    public static void DescribeLayoutCall(OpenApiOperation operation, string description) => DescribeBody(
         operation, description, "A layout document, UTF-8, whose JSON Schema is also at `/v1/layout-schema`. Unknown fields and repeated names are faults.", ContractExamples.Demo());
 
     public static void DescribeBody(OpenApiOperation operation, string description, string body, JsonNode example)
@@ -206,7 +206,7 @@ internal static class CallDescriptions
             };
     }
 
-    static void AddChoice(OpenApiOperation operation, string name, string[] words, string description) =>
+    public static void AddChoice(OpenApiOperation operation, string name, string[] words, string description) =>
         operation.Parameters!.Add(new OpenApiParameter
         {
             Name = name,

@@ -88,6 +88,15 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/drawing</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan DrawingTime { get; init; } = TimeSpan.FromSeconds(4);
 
+    /// <summary>Most points of a layout on <c>/v1/report</c>, 2 to 1 000.</summary>
+    public int ReportPoints { get; init; } = 200;
+
+    /// <summary>Most runs, bends, fittings, clips, hot places and zones together on <c>/v1/report</c>, 2 to 100 000.</summary>
+    public int ReportParts { get; init; } = 2_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/report</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan ReportTime { get; init; } = TimeSpan.FromSeconds(20);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -134,6 +143,9 @@ public sealed class ServiceLimits
         && DrawingPoints is >= 2 and <= 5_000
         && DrawingParts is >= 2 and <= 100_000
         && IsTime(DrawingTime)
+        && ReportPoints is >= 2 and <= 1_000
+        && ReportParts is >= 2 and <= 100_000
+        && IsTime(ReportTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;
