@@ -50,6 +50,9 @@ internal static class RedoneByHand
     static double Size(ExplanationStep step, double left)
     {
         var unit = step.Result.Unit;
+        if (step.Equation.Id == "plane-normal") return step.Values.Max(value => value.Si * value.Si);
+        // An angle has the digits of a whole one, wherever it lies.
+        if (unit.Si == "rad") return 1;
         return Math.Max(Math.Abs(left), step.Values.Where(value => value.Unit.Si == unit.Si && unit.Si != "1").Select(value => Math.Abs(value.Si)).DefaultIfEmpty(0).Max());
     }
 
