@@ -78,6 +78,7 @@ internal sealed partial class FormText
             "log10" => Math.Log10(Single()),
             "tan" => Math.Tan(Single()),
             "ceil" => Math.Ceiling(Single()),
+            "round" => Math.Round(Single()),
             "atan2" => Pair(Math.Atan2),
             "min" => Pair(Math.Min),
             "max" => Pair(Math.Max),

@@ -74,18 +74,18 @@ internal static class HandFormulas
     static readonly HashSet<string> Sums =
     [
         "drop-of-run", "drop-of-path", "mass-balance", "loss-of-run", "loss-of-kind",
-        "straight-of-run", "developed-length", "place-along-run", "clip-count", "total-length", "bar-content", "stock-bound-long",
+        "straight-of-run", "developed-length", "place-along-run", "clip-count", "total-length", "bar-content", "stock-bound-long", "pieces-exchanged", "objective-sum",
     ];
 
     /// <summary>Ids of all equations that can be done by hand.</summary>
-    public static IEnumerable<string> Ids => [.. Explicit.Keys, .. CuttingFormulas.All.Keys, .. Implicit.Keys, .. Sums];
+    public static IEnumerable<string> Ids => [.. Explicit.Keys, .. CuttingFormulas.All.Keys, .. StudyFormulas.All.Keys, .. Implicit.Keys, .. Sums];
 
     /// <summary>Both sides of a step: its result and what its values give, or the sides of an implicit equation.</summary>
     public static (double Left, double Right) Sides(string id, IReadOnlyList<(string Symbol, double Si)> values, double result)
     {
         if (Sums.Contains(id)) return (result, values.Sum(value => value.Si));
         var named = new Values(values);
-        return Implicit.TryGetValue(id, out var sides) ? sides(named, result) : (result, (Explicit.GetValueOrDefault(id) ?? CuttingFormulas.All[id])(named));
+        return Implicit.TryGetValue(id, out var sides) ? sides(named, result) : (result, (Explicit.GetValueOrDefault(id) ?? CuttingFormulas.All.GetValueOrDefault(id) ?? StudyFormulas.All[id])(named));
     }
 
     static double Head(Values v) => v["ρ"] * Squared(v["v"]) / 2;

@@ -30,5 +30,10 @@ public static class EquationSheet
         ClipEquations.Spans, ClipEquations.Span, ClipEquations.Count, ClipEquations.SleeveLength, ClipEquations.SleeveInside,
         OrderEquations.TotalLength, OrderEquations.Order, OrderEquations.Weight, OrderEquations.Filled, OrderEquations.BarContent, OrderEquations.Offcut,
         OrderEquations.ContentBound, OrderEquations.LongBound, OrderEquations.BinBound, OrderEquations.LeastStock, OrderEquations.SpareBars,
+        CompareEquations.PressureDifference, CompareEquations.Difference, CompareEquations.Ratio, CompareEquations.BadnessOver, CompareEquations.BadnessUnder,
+        CompareEquations.RankSteps, CompareEquations.Behind,
+        SizeEquations.NozzleDeviation, SizeEquations.Largest, SizeEquations.Cost, SizeEquations.MetreMass, SizeEquations.RunMass, SizeEquations.Exchanged, SizeEquations.Sum, SizeEquations.Gap,
+        ToleranceEquations.PercentileRank, ToleranceEquations.Percentile, ToleranceEquations.ChancePart, ToleranceEquations.ChanceLow, ToleranceEquations.ChanceHigh,
+        ToleranceEquations.WithinBins, ToleranceEquations.Index, ToleranceEquations.IndexError,
     ];
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using MathNet.Numerics.Statistics;
 
 namespace FlowCalc.Studies.Sampling;
@@ -16,6 +17,9 @@ namespace FlowCalc.Studies.Sampling;
 public sealed record SampleSummary(
     double? Design, int Count, int Never, double? Mean, double? StandardDeviation, double? Least, double? P05, double? P50, double? P95, double? Greatest)
 {
+    /// <summary>Between which samples the three percentiles lie, rising; empty without samples.</summary>
+    public ImmutableArray<PercentileRank> Ranks { get; init; } = [];
+
     /// <summary>Sums a figure up.</summary>
     /// <param name="design">The figure of the design; NaN for none, infinite for an instant that never comes.</param>
     /// <param name="values">The figure by sample: NaN where a sample has none, infinite for an instant that never comes.</param>
@@ -28,7 +32,10 @@ public sealed record SampleSummary(
         while (never < sorted.Length && double.IsPositiveInfinity(sorted[^(never + 1)])) never++;
         var (mean, deviation) = never == 0 && sorted.Length > 0 ? ArrayStatistics.MeanStandardDeviation(sorted) : (double.NaN, double.NaN);
         return new(
-            Told(design), sorted.Length, never, Told(mean), Told(deviation), At(sorted, 0), At(sorted, 0.05), At(sorted, 0.5), At(sorted, 0.95), At(sorted, 1));
+            Told(design), sorted.Length, never, Told(mean), Told(deviation), At(sorted, 0), At(sorted, 0.05), At(sorted, 0.5), At(sorted, 0.95), At(sorted, 1))
+        {
+            Ranks = sorted.Length == 0 ? [] : [PercentileRank.Of(sorted, 0.05), PercentileRank.Of(sorted, 0.5), PercentileRank.Of(sorted, 0.95)],
+        };
     }
 
     static double? At(double[] sorted, double part) => sorted.Length == 0 ? null : Told(SortedArrayStatistics.Quantile(sorted, part));
