@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
-using FlowCalc.Quantities;
 using FlowCalc.Studies.Sampling;
 using FlowCalc.Studies.Tolerance;
 

@@ -39,7 +39,7 @@ static class ToldSteps
                 ? (result.Si(), values.Sum(Si))
                 : FormText.Sides(form, values.Append(result).ToDictionary(value => value.Word("symbol")!, Si, StringComparer.Ordinal));
             var size = values.Where(value => IsOfTheKindOf(value, result)).Select(value => Math.Abs(value.Si())).Append(Math.Abs(left)).Append(Math.Abs(right))
-                .Append(RedoneByHand.OwnSize(step.Word("equation")!, result.Word("unit")!, values.Select(Si))).Max();
+                .Append(StepSize.Of(step.Word("equation")!, result.Word("unit")!, values.Select(Si))).Max();
             // What an interpolated table of a gas leaves open in its own numbers is the widest.
             var tolerance = step.Word("equation") is "nozzle-expansion" or "nozzle-delayed-expansion" ? 1e-4 : step.Word("equation") is "lossless-step" or "run-balance" ? 1e-6 : 1e-8;
             Assert.True(Math.Abs(left - right) <= tolerance * size, $"{step.GetRawText()}: {left} against {right}");

@@ -50,18 +50,9 @@ internal static class RedoneByHand
     static double Size(ExplanationStep step, double left)
     {
         var unit = step.Result.Unit;
-        var own = OwnSize(step.Equation.Id, unit.Si, step.Values.Select(value => value.Si));
+        var own = StepSize.Of(step.Equation.Id, unit.Si, step.Values.Select(value => value.Si));
         return step.Values.Where(value => value.Unit.Si.StartsWith(unit.Si, StringComparison.Ordinal) && unit.Si != "1").Select(value => Math.Abs(value.Si)).Append(Math.Abs(left)).Append(own).Max();
     }
-
-    /// <summary>The size whose digits a result keeps, where that is not its own or that of a value in its unit.</summary>
-    public static double OwnSize(string equation, string unit, IEnumerable<double> values) => (equation, unit) switch
-    {
-        ("plane-normal", _) => values.Max(value => value * value),
-        // An angle has the digits of a whole one, wherever it lies; what is less 1, or a part of 1, those of 1.
-        (_, "rad") or ("first-order-index" or "ratio" or "deviation-of-nozzle" or "objective-gap", _) or ("difference", "1") => 1,
-        _ => 0,
-    };
 
     static string Told(ExplanationStep step, double left, double right) =>
         FormattableString.Invariant($"{step.Place} {step.Id}, {step.Part}: {step.Equation.Id}, {left:R} against {right:R}; {string.Join(", ", step.Values.Select(value => $"{value.Symbol} {value.Si:R}"))}");
