@@ -73,9 +73,9 @@ public static class ToleranceExplainer
         foreach (var (figure, summary) in figures)
         {
             log.FigureUnit = FigureUnits.KindOf(figure) is { } kind ? SymbolUnit.Of(kind) : SymbolUnit.Plain;
-            foreach (var (rank, told) in summary.Ranks.Zip((double?[])[summary.P05, summary.P50, summary.P95]))
+            foreach (var (at, told) in ((PercentileRank?, double?)[])[(summary.Rank05, summary.P05), (summary.Rank50, summary.P50), (summary.Rank95, summary.P95)])
             {
-                if (told is not { } percentile || !double.IsFinite(rank.Above)) continue;
+                if (at is not { } rank || told is not { } percentile || !double.IsFinite(rank.Above)) continue;
                 var part = FormattableString.Invariant($"{name}, {FigureUnits.WordOf(figure)}: {100 * rank.Part:0} %");
                 log.Add(ToleranceEquations.PercentileRank, part, rank.Rank, summary.Count, rank.Part);
                 log.Add(ToleranceEquations.Percentile, part, percentile, rank.Below, rank.Rank, Math.Floor(rank.Rank), rank.Above);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using MathNet.Numerics.Statistics;
 
 namespace FlowCalc.Studies.Sampling;
@@ -17,8 +16,14 @@ namespace FlowCalc.Studies.Sampling;
 public sealed record SampleSummary(
     double? Design, int Count, int Never, double? Mean, double? StandardDeviation, double? Least, double? P05, double? P50, double? P95, double? Greatest)
 {
-    /// <summary>Between which samples the three percentiles lie, rising; empty without samples.</summary>
-    public ImmutableArray<PercentileRank> Ranks { get; init; } = [];
+    /// <summary>Between which samples the 5 % lie; null without samples.</summary>
+    public PercentileRank? Rank05 { get; init; }
+
+    /// <summary>Between which samples the median lies; null without samples.</summary>
+    public PercentileRank? Rank50 { get; init; }
+
+    /// <summary>Between which samples the 95 % lie; null without samples.</summary>
+    public PercentileRank? Rank95 { get; init; }
 
     /// <summary>Sums a figure up.</summary>
     /// <param name="design">The figure of the design; NaN for none, infinite for an instant that never comes.</param>
@@ -34,11 +39,15 @@ public sealed record SampleSummary(
         return new(
             Told(design), sorted.Length, never, Told(mean), Told(deviation), At(sorted, 0), At(sorted, 0.05), At(sorted, 0.5), At(sorted, 0.95), At(sorted, 1))
         {
-            Ranks = sorted.Length == 0 ? [] : [PercentileRank.Of(sorted, 0.05), PercentileRank.Of(sorted, 0.5), PercentileRank.Of(sorted, 0.95)],
+            Rank05 = RankOf(sorted, 0.05),
+            Rank50 = RankOf(sorted, 0.5),
+            Rank95 = RankOf(sorted, 0.95),
         };
     }
 
     static double? At(double[] sorted, double part) => sorted.Length == 0 ? null : Told(SortedArrayStatistics.Quantile(sorted, part));
+
+    static PercentileRank? RankOf(double[] sorted, double part) => sorted.Length == 0 ? null : PercentileRank.Of(sorted, part);
 
     static double? Told(double value) => double.IsFinite(value) ? value : null;
 }
