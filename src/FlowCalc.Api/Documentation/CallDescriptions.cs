@@ -71,10 +71,11 @@ internal static class CallDescriptions
 
                 As CSV (RFC 4180) the table `pieces` has one row a piece, its marks in columns of their own, and `order` one row a tube, bar, fitting, nozzle, clip and sleeve, then the findings and cautions. Lengths there are in mm, in or m by `units`, as the columns say, to a hundredth of a millimetre; text that a spreadsheet would take for a formula has an apostrophe before it; a table that is not plain ASCII starts with a byte order mark.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CutListPoints} points, at most {limits.CutListParts} runs, bends, fittings, clips and hot places together, and {limits.CutListTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CutListPoints} points, at most {limits.CutListParts} runs, bends, fittings, clips and hot places together, and {limits.CutListTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} of these parts. {NoReplacement}
                 """));
             AddChoice(operation, CutListEndpoint.Format, CutListEndpoint.Formats, "How to write the answer.");
             AddChoice(operation, CutListEndpoint.Part, CutListEndpoint.Parts, "Which table, of `format=csv` alone.");
+            AddExplain(operation, "of each run its legs, turns, setbacks, arcs, allowances, marks and clips, of each tube what is ordered, how it is packed and below which no packing goes: equations with their numbers in place and their sources; of `format=json` alone");
             SetExample(operation, "200", Json, ContractExamples.Answer("cutlist"), "The cut list; the example shows the first two entries of every list.");
             if (operation.Responses?.GetValueOrDefault("200")?.Content?.TryGetValue(Csv, out var table) == true)
                 (table.Schema, table.Example) = (new OpenApiSchema { Type = JsonSchemaType.String }, CsvExample);
@@ -186,7 +187,7 @@ internal static class CallDescriptions
         });
     }
 
-    static void AddExplain(OpenApiOperation operation, string what) => operation.Parameters!.Add(new OpenApiParameter
+    public static void AddExplain(OpenApiOperation operation, string what) => operation.Parameters!.Add(new OpenApiParameter
     {
         Name = LayoutQuery.Explain,
         In = ParameterLocation.Query,

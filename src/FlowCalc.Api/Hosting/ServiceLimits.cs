@@ -68,7 +68,7 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/size</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan SizeTime { get; init; } = TimeSpan.FromSeconds(30);
 
-    /// <summary>Most points that <c>explain=true</c> explains, 2 to 10 000; on <c>/v1/discharge</c> points of the layout times cases. An explanation has about 10 kB a point.</summary>
+    /// <summary>Most points that <c>explain=true</c> explains, 2 to 10 000; on <c>/v1/discharge</c> and a study of a discharge points of the layout times cases, on <c>/v1/compare</c> those of all layouts, on <c>/v1/cut-list</c> runs, bends, fittings, clips and hot places instead. An explanation has about 10 kB a point.</summary>
     public int ExplainedPoints { get; init; } = 500;
     /// <summary>Most points of a layout on <c>/v1/cut-list</c>, 2 to 100 000.</summary>
     public int CutListPoints { get; init; } = 10_000;

@@ -70,8 +70,8 @@ internal static class DocumentCall
         where TAnswer : class =>
         (TRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
         {
-            var points = explained.Points(request);
-            fault = points > limits.ExplainedPoints ? Problems.TooMuchToExplain(points, limits.ExplainedPoints) : null;
+            var count = explained.Count(request);
+            fault = count > limits.ExplainedPoints ? Problems.TooMuchToExplain(count, explained.What, limits.ExplainedPoints) : null;
             return fault is null ? explained.Work(request, write, out fault, cancel) : null;
         };
 

@@ -27,9 +27,9 @@ public class ArrowTests
         { "Layouts", ["Flows", "Discharge", "Explanations", "Routes", "Findings"] },
         { "Flows", ["Discharge", "Explanations", "Routes", "Findings"] },
         { "Discharge", ["Explanations", "Routes", "Findings", "Studies"] },
-        { "Explanations", ["Routes", "Findings", "Studies"] },
         { "Routes", ["Agents", "Networks", "Bottles", "Flows", "Discharge", "Explanations", "Findings", "Studies"] },
-        { "Findings", ["Explanations", "Studies"] },
+        { "Findings", ["Studies", "Explanations"] },
+        { "Studies", ["Explanations"] },
     };
 
     [Theory]
