@@ -4,14 +4,14 @@ namespace FlowCalc.Workbench.Drawings;
 
 /// <summary>Puts labels beside what they label, so that none lies on another or on a symbol; on a tube only where that is the lesser evil.</summary>
 /// <remarks>
-/// Each label is tried in twelve directions from each of its anchors, ring by ring outwards, and takes the cheapest free place: near, off tubes, its leader off other labels. The order of the labels and of the
+/// Each label is tried in sixteen directions from each of its anchors, ring by ring outwards, and takes the cheapest free place: near, off tubes, its leader off other labels. The order of the labels and of the
 /// tries is fixed, so that the same layout is always drawn alike. The sheet has no edge yet, so that there is always a place.
 /// </remarks>
 /// <param name="taken">Symbols and tubes; labels are added as they are placed.</param>
 sealed class LabelSearch(BoxGrid taken)
 {
-    const int Directions = 12, MostCrossings = 4;
-    const double Clear = 1.5, FirstRing = 5, Widening = 1.5, Leaderless = 12, OnTube = 55, LeaderOverLabel = 40, LeaderOverTube = 6, FromAnchor = 4, LeaderHalf = 0.5;
+    const int Directions = 16, MostCrossings = 4;
+    const double Clear = 1.5, FirstRing = 5, Widening = 1.5, Leaderless = 12, OnTube = 55, LeaderOverLabel = 40, LeaderOverTube = 18, FromAnchor = 4, LeaderHalf = 0.5;
 
     static readonly (double Sine, double Cosine)[] Compass = [.. Enumerable.Range(0, Directions).Select(direction => Math.SinCos(2 * Math.PI * direction / Directions))];
 
@@ -42,8 +42,8 @@ sealed class LabelSearch(BoxGrid taken)
                     var end = box.Nearest(anchors[at]);
                     if (WayLine.Distance(end, anchors[at]) - away > Leaderless)
                     {
-                        var start = WayLine.Between(anchors[at], end, 0.15);
-                        cost += LeaderOverLabel * taken.Boxes(start, WayLine.Between(anchors[at], end, 0.98), MostCrossings) + LeaderOverTube * taken.Lines(Box.Between(start, end), MostCrossings);
+                        var start = Edge(anchors[at], end, away);
+                        cost += LeaderOverLabel * taken.Boxes(start, WayLine.Between(start, end, 0.98), MostCrossings) + LeaderOverTube * taken.Lines(Box.Between(start, end), MostCrossings);
                     }
                     if (cost < bestCost) (best, bestCost, bestAnchor, bestSide) = (box, cost, anchors[at], cosine);
                 }
@@ -52,9 +52,14 @@ sealed class LabelSearch(BoxGrid taken)
         taken.Add(best);
         var near = best.Nearest(bestAnchor);
         var needsLeader = WayLine.Distance(near, bestAnchor) - away > Leaderless;
-        if (needsLeader) taken.Add(bestAnchor, near, LeaderHalf);
-        return new(block, best, bestSide < -0.5, needsLeader ? [bestAnchor, near] : [], isOnTube);
+        if (!needsLeader) return new(block, best, bestSide < -0.5, [], isOnTube);
+        var leaves = Edge(bestAnchor, near, away);
+        taken.Add(leaves, near, LeaderHalf);
+        return new(block, best, bestSide < -0.5, [leaves, near], isOnTube);
     }
+
+    // Where a leader leaves what it comes from.
+    static Spot Edge(Spot anchor, Spot end, double away) => WayLine.Between(anchor, end, Math.Min(1, (away + 1) / WayLine.Distance(anchor, end)));
 
     // Right and left read better than slanting, at the same distance.
     static double Bias(int direction) => direction % (Directions / 2) == 0 ? 0 : direction % (Directions / 4) == 0 ? 1 : 2;

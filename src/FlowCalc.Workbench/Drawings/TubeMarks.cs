@@ -6,7 +6,7 @@ namespace FlowCalc.Workbench.Drawings;
 /// <summary>Draws tubes: as wide as their bore says, in the colour of their step, with dashes that fill the more of the tube the higher the step, between two edges that are seen on a light and on a dark sheet.</summary>
 static class TubeMarks
 {
-    const double LeastWidth = 2.2, MostMore = 5.2, Edges = 2.2, Halo = 5, Joint = 12, Radius = 9, Period = 14;
+    const double LeastWidth = 2.2, MostMore = 5.2, Edges = 2.2, Halo = 5, Joint = 12, Radius = 9, Period = 16;
 
     // Parts of the period that the dashes of each step fill.
     static readonly double[] Filled = [0.3, 0.42, 0.54, 0.65, 0.76, 0.87, 1];
