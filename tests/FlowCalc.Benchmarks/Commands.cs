@@ -21,6 +21,7 @@ internal static class Commands
                 ToleranceFigures.Print();
                 CutListFigures.Print();
                 DrawingFigures.Print();
+                ReportFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -34,6 +35,9 @@ internal static class Commands
             case ["drawing"]:
                 DrawingFigures.Print();
                 return 0;
+            case ["report"]:
+                ReportFigures.Print();
+                return 0;
             case ["cut-list"]:
                 CutListFigures.Print();
                 return 0;
@@ -44,7 +48,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

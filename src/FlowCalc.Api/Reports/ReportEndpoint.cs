@@ -1,7 +1,10 @@
 using System.Text;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.CutLists;
+using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
+using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
 using FlowCalc.Layouts;
@@ -57,9 +60,20 @@ internal static class ReportEndpoint
                 why = Problems.NoAnswer(solved.Flow.Report.Failure ?? "The solve did not converge.");
                 return null;
             }
-            var content = ReportContent.Of(ReportSource.Of(solved.WithDischarge(threads, cancel), cancel) with { Date = date, By = by }, cancel);
+            var source = ReportSource.Of(solved.WithDischarge(threads, cancel), cancel) with { Date = date, By = by };
+            RequireFinite(source, write);
+            var content = ReportContent.Of(source, cancel);
             return new(content, isPdf ? ReportPdf.Write(content, paper, cancel) : null);
         }
+    }
+
+    // What the other calls would not answer is no result here either: they throw at a number that is not finite.
+    static void RequireFinite(ReportSource source, UnitWriter write)
+    {
+        var solved = source.Solved;
+        FlowAnswers.Of(solved.Layout, solved.Flow, solved.Judgement!, write);
+        if (solved is { Discharge: { } discharge, DischargeJudgement: { } judged }) DischargeAnswers.Of(solved.Layout, discharge, judged, write);
+        CutListAnswers.Of(solved.Layout, source.Cuts, source.CutsJudged, write);
     }
 
     static Problem? TooMuch(Layout layout, ServiceLimits limits)

@@ -1,6 +1,5 @@
 using FlowCalc.Workbench.Reports;
 using FlowCalc.Workbench.Reports.Paper;
-using FlowCalc.Workbench.Solving;
 using FlowCalc.Workbench.Tests.Solving;
 
 namespace FlowCalc.Workbench.Tests.Reports;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using FlowCalc.Quantities;
 using FlowCalc.Workbench.Figures;
 using UnitsNet;
 
