@@ -31,8 +31,8 @@ static class ReportStyle
         table { border-collapse: collapse; width: 100%; margin: 0 0 4mm; font-size: 7.5pt; line-height: 1.3; }
         caption { text-align: left; font-weight: bold; font-size: 8.5pt; padding: 1mm 0; }
         thead { display: table-header-group; } tr { break-inside: avoid; }
-        th { background: #d5dbe1; text-align: left; vertical-align: top; border-bottom: 1px solid; padding: 0.8mm 1mm; }
-        td { vertical-align: top; border-bottom: 1px solid #d5dbe1; padding: 0.8mm 1mm; }
+        th { background: #d5dbe1; text-align: left; vertical-align: top; border-bottom: 1px solid; padding: 0.8mm 1.4mm; overflow-wrap: normal; }
+        td { vertical-align: top; border-bottom: 1px solid #d5dbe1; padding: 0.8mm 1.4mm; }
         .number { text-align: right; } td.number { overflow-wrap: normal; }
         figure { margin: 0 0 4mm; break-inside: avoid; } figcaption { font-weight: bold; }
         figure svg { display: block; max-width: 100%; height: auto; max-height: 200mm; margin: 1mm auto; }
