@@ -41,6 +41,9 @@ sealed partial class Answers(WorkPlaces places, ILogger log) : IDisposable
         Raise();
     }
 
+    /// <summary>Drops the last answer.</summary>
+    public void Forget() => Solved = null;
+
     /// <summary>Tells of a change.</summary>
     public void Raise() => Changed?.Invoke();
 
@@ -57,14 +60,18 @@ sealed partial class Answers(WorkPlaces places, ILogger log) : IDisposable
     {
         try
         {
-            Solved = await places.DoAsync(() => SolvedLayout.OfFlow(layout, units, cancel), cancel);
+            var flow = await places.DoAsync(() => SolvedLayout.OfFlow(layout, units, cancel), cancel);
+            // Another question may have come between the end of the work and this line.
+            cancel.ThrowIfCancellationRequested();
+            Solved = flow;
             if (Solved.Judgement is null) Failure = Solved.Flow.Report.Failure ?? "The flow did not converge.";
             IsDischarging = layout.Supply is BottleSupply;
             Raise();
             if (!IsDischarging) return;
             await Task.Delay(Rest, cancel);
-            var flow = Solved;
-            Solved = await places.DoAsync(() => flow.WithDischarge(TaskScheduler.Default, cancel), cancel);
+            var whole = await places.DoAsync(() => flow.WithDischarge(TaskScheduler.Default, cancel), cancel);
+            cancel.ThrowIfCancellationRequested();
+            Solved = whole;
         }
         catch (OperationCanceledException) when (asked != mine)
         {

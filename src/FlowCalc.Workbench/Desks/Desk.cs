@@ -16,16 +16,18 @@ namespace FlowCalc.Workbench.Desks;
 /// <remarks>Used on the page's own dispatcher alone; answers are worked out elsewhere and handed back to it.</remarks>
 public sealed class Desk(WorkPlaces places, ILogger<Desk> log) : IDisposable
 {
+    const string FirstFile = "layout.json";
+
     readonly Answers answers = new(places, log);
 
     /// <summary>The document now.</summary>
     public Sheet Sheet { get; private set; } = Sheet.Of(EmptySheet.Text);
 
     /// <summary>Its history.</summary>
-    public History History { get; private set; } = History.Of(EmptySheet.Text);
+    public History History { get; private set; } = History.Of(EmptySheet.Text, FirstFile);
 
     /// <summary>Name of the file that it was opened from or is saved as.</summary>
-    public string FileName { get; set; } = "layout.json";
+    public string FileName => History.File;
 
     /// <summary>Path of the point or run that is chosen; null for none.</summary>
     public string? Chosen { get; private set; }
@@ -44,6 +46,9 @@ public sealed class Desk(WorkPlaces places, ILogger<Desk> log) : IDisposable
 
     /// <summary>Whether <see cref="Solved"/> belongs to the document as it is now.</summary>
     public bool IsFresh => Sheet.Layout is { } layout && ReferenceEquals(Solved?.Layout, layout);
+
+    /// <summary>Whether the document has no faults and its answer is on its way.</summary>
+    public bool IsWaiting => Sheet.Layout is not null && !IsFresh && Failure is null;
 
     /// <summary>Whether a discharge is being followed, or about to be.</summary>
     public bool IsDischarging => answers.IsDischarging;
@@ -64,18 +69,31 @@ public sealed class Desk(WorkPlaces places, ILogger<Desk> log) : IDisposable
     /// <summary>Chosen tool: what pointing at the drawing does.</summary>
     public Tool Tool { get; private set; }
 
-    /// <summary>Puts another document on the desk; its history begins anew.</summary>
-    public void Open(string text, string? fileName = null)
+    /// <summary>Puts the first document on the desk; its history begins here.</summary>
+    public void Open(string text, string fileName = FirstFile)
     {
-        (History, Chosen, Notice) = (History.Of(text), null, null);
-        if (fileName is not null) FileName = fileName;
+        (History, Chosen, Notice) = (History.Of(text, fileName), null, null);
+        Take(Sheet.Of(text));
+    }
+
+    /// <summary>Puts another document in place of the one on the desk, as a step that can be undone.</summary>
+    /// <param name="text">The document.</param>
+    /// <param name="what">What is done, in a few words.</param>
+    /// <param name="fileName">Name of its file.</param>
+    /// <param name="field">Where it was chosen, so that looking through a list is one step; null for a step of its own.</param>
+    public void Exchange(string text, string what, string fileName = FirstFile, string? field = null)
+    {
+        Chosen = null;
+        // What was found of another document says nothing of this one.
+        answers.Forget();
+        (History, Notice) = (History.With(text, what, field, fileName), null);
         Take(Sheet.Of(text));
     }
 
     /// <summary>Puts a document with its history back, as it was kept.</summary>
-    public void Restore(History history, string fileName, UnitSystem units)
+    public void Restore(History history, UnitSystem units)
     {
-        (History, FileName, Units, Chosen, Notice) = (history, fileName, units, null, null);
+        (History, Units, Chosen, Notice) = (history, units, null, null);
         Take(Sheet.Of(history.Text));
     }
 
@@ -94,7 +112,18 @@ public sealed class Desk(WorkPlaces places, ILogger<Desk> log) : IDisposable
     public void Edit(string what, Action<JsonObject> change, string? field = null)
     {
         if (!Sheet.HasParts) Tell("The text is no JSON object with each name once; mend it under Text first.");
-        else Take(Sheet.With(change), what, field);
+        else
+        {
+            try
+            {
+                Take(Sheet.With(change), what, field);
+            }
+            catch (InvalidOperationException)
+            {
+                // A document with faults may hold a single value, or a list, where the parts of the page look for names.
+                Tell("The document holds something else on the way to that place; mend it under Text.");
+            }
+        }
     }
 
     /// <summary>Makes the changes of a cure.</summary>

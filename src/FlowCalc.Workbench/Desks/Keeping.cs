@@ -22,10 +22,10 @@ sealed class Keeping(IJSObjectReference script, Desk desk)
         await using var stream = await script.InvokeAsync<IJSStreamReference>("kept", cancel);
         await using var bytes = await stream.OpenReadStreamAsync(MostBytes, cancel);
         var record = await ReadAsync(bytes, cancel);
-        if (record is not { Steps.Length: > 0 } found || found.At < 0 || found.At >= found.Steps.Length) return false;
-        var steps = found.Steps.Select(step => new History.Step(step.Text, step.What, step.Field)).ToImmutableList();
+        if (record is not { Steps.Length: > 0 } found || found.At < 0 || found.At >= found.Steps.Length || found.Steps.Any(step => step?.Text is null || step.What is null || step.File is null)) return false;
+        var steps = found.Steps.Select(step => new History.Step(step.Text, step.What, step.Field, step.File)).ToImmutableList();
         kept = steps;
-        desk.Restore(History.From(steps, found.At), found.File, Enum.IsDefined(found.Units) ? found.Units : UnitSystem.Metric);
+        desk.Restore(History.From(steps, found.At), Enum.IsDefined(found.Units) ? found.Units : UnitSystem.Metric);
         return true;
     }
 
@@ -39,8 +39,8 @@ sealed class Keeping(IJSObjectReference script, Desk desk)
         var same = 0;
         if (dropped >= 0)
             while (dropped + same < before.Count && same < steps.Count && ReferenceEquals(before[dropped + same], steps[same])) same++;
-        var added = steps.Skip(same).Select(step => new KeptStep(step.Text, step.What, step.Field)).ToArray();
-        await script.InvokeVoidAsync("keep", Math.Max(0, dropped), same, added, desk.History.At, desk.FileName, (int)desk.Units);
+        var added = steps.Skip(same).Select(step => new KeptStep(step.Text, step.What, step.Field, step.File)).ToArray();
+        await script.InvokeVoidAsync("keep", Math.Max(0, dropped), same, added, desk.History.At, (int)desk.Units);
     }
 
     // What another version, or somebody's hand, has left there is no reason to fail.
@@ -56,7 +56,7 @@ sealed class Keeping(IJSObjectReference script, Desk desk)
         }
     }
 
-    sealed record KeptStep(string Text, string What, string? Field);
+    sealed record KeptStep(string Text, string What, string? Field, string File);
 
-    sealed record KeptDesk(KeptStep[] Steps, int At, string File, UnitSystem Units);
+    sealed record KeptDesk(KeptStep[] Steps, int At, UnitSystem Units);
 }

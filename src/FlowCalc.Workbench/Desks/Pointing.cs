@@ -85,6 +85,7 @@ public static class Pointing
         }
         var sheet = desk.Sheet.With(root => outcome = change(root));
         if (outcome.Why is { } why) desk.Tell(why);
+        else if (outcome.Path is not null && desk.Sheet.Layout is not null && sheet.Faults is [var fault, ..]) desk.Tell($"That cannot be added there, as it would be a fault: {fault.Message}.");
         else
         {
             desk.Replace(sheet.Text, what);

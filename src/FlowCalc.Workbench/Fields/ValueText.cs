@@ -17,6 +17,10 @@ static class ValueText
         _ => sheet.TextAt(pointer),
     };
 
+    /// <summary>The same, but to the letter what was typed there while the document holds the value of that.</summary>
+    public static string Of(Sheet sheet, string pointer, ValueForm form, string? typed) =>
+        typed is not null && JsonNode.DeepEquals(sheet.At(pointer), Read(typed, form)) ? typed : Of(sheet, pointer, form);
+
     /// <summary>The value of what was typed; null for nothing.</summary>
     public static JsonNode? Read(string text, ValueForm form)
     {

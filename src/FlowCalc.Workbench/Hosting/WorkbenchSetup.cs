@@ -1,5 +1,6 @@
 using FlowCalc.Workbench.Desks;
 using FlowCalc.Workbench.Pages;
+using FlowCalc.Workbench.Sheets;
 using FlowCalc.Workbench.Solving;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
@@ -18,7 +19,8 @@ public static class WorkbenchSetup
     /// <summary>Registers the services of the page.</summary>
     public static void AddWorkbench(this IServiceCollection services)
     {
-        services.AddRazorComponents().AddInteractiveServerComponents();
+        // A document typed or pasted as text comes in one message, in which each sign may be written as two.
+        services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(hub => hub.MaximumReceiveMessageSize = 2 * Sheet.MostBytes + 64 * 1024);
         services.AddScoped<StaticMarkup>();
         services.AddSingleton<WorkPlaces>();
         services.AddScoped<Desk>();

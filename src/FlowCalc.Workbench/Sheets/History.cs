@@ -19,6 +19,9 @@ public sealed record History
     /// <summary>The text that holds now.</summary>
     public string Text => Steps[At].Text;
 
+    /// <summary>Name of the file that the text was opened from or is saved as.</summary>
+    public string File => Steps[At].File;
+
     /// <summary>Whether there is a step to undo.</summary>
     public bool CanUndo => At > 0;
 
@@ -26,7 +29,7 @@ public sealed record History
     public bool CanRedo => At + 1 < Steps.Count;
 
     /// <summary>A history that begins with a text.</summary>
-    public static History Of(string text) => new([new Step(text, "as opened", null)], 0);
+    public static History Of(string text, string file) => new([new Step(text, "as opened", null, file)], 0);
 
     /// <summary>A history of steps that were kept elsewhere.</summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="at"/> is no index of a step.</exception>
@@ -42,13 +45,15 @@ public sealed record History
     /// <param name="text">The new text.</param>
     /// <param name="what">What was done, in a few words.</param>
     /// <param name="field">The field that was typed into; null for any other change.</param>
-    public History With(string text, string what, string? field = null)
+    /// <param name="file">Name of its file where another document takes the place of this one; null for the same file.</param>
+    public History With(string text, string what, string? field = null, string? file = null)
     {
-        if (text == Text) return this;
+        file ??= File;
+        if (text == Text && file == File) return this;
         var kept = Steps.GetRange(0, At + 1);
         // The step before stays, so that undoing goes back to what the field held at first.
-        if (field is not null && kept[^1].Field == field && At > 0) return new(kept.SetItem(At, new Step(text, what, field)), At);
-        kept = kept.Add(new Step(text, what, field));
+        if (field is not null && kept[^1].Field == field && At > 0) return new(kept.SetItem(At, new Step(text, what, field, file)), At);
+        kept = kept.Add(new Step(text, what, field, file));
         if (kept.Count > MostSteps) kept = kept.RemoveRange(0, kept.Count - MostSteps);
         return new(kept, kept.Count - 1);
     }
@@ -65,5 +70,6 @@ public sealed record History
     /// <param name="Text">The text.</param>
     /// <param name="What">What was done, in a few words.</param>
     /// <param name="Field">The field that was typed into; null for any other change.</param>
-    public sealed record Step(string Text, string What, string? Field);
+    /// <param name="File">Name of the file that the text was opened from or is saved as.</param>
+    public sealed record Step(string Text, string What, string? Field, string File);
 }

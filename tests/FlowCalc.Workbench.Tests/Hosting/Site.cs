@@ -1,5 +1,6 @@
 using System.Net;
 using FlowCalc.Workbench.Tests.Hosting;
+using FlowCalc.Workbench.Tests.Pages;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -50,7 +51,7 @@ public sealed class Site : WebApplicationFactory<Program>, IAsyncLifetime
     {
         var page = await NewPageAsync(options);
         await page.GotoAsync(Address.ToString());
-        await page.Locator(".lead .badge").WaitForAsync();
+        await page.AnsweredAsync();
         return page;
     }
 

@@ -1,6 +1,7 @@
 using System.Net;
 using FlowCalc.Workbench.Tests.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using static Microsoft.Playwright.Assertions;
 
 namespace FlowCalc.Workbench.Tests.Pages;
 
@@ -21,9 +22,11 @@ public sealed class PolicyTests(Site site)
         {
             if (message.Type == "error") refused.Add(message.Text);
         };
+        page.PageError += (_, error) => refused.Add(error);
 
         var answer = await page.GotoAsync(site.Address.ToString());
-        await page.WaitForLoadStateAsync(Microsoft.Playwright.LoadState.NetworkIdle);
+        await page.AnsweredAsync();
+        await WorkAsync(page);
 
         Assert.NotNull(answer);
         var policy = await answer.HeaderValueAsync("content-security-policy");
@@ -31,6 +34,27 @@ public sealed class PolicyTests(Site site)
         Assert.StartsWith("default-src 'self'; script-src 'self'; style-src 'self';", policy, StringComparison.Ordinal);
         Assert.Empty(foreign);
         Assert.Empty(refused);
+    }
+
+    // A session of work: what may ask for something, or run something, is used.
+    static async Task WorkAsync(Microsoft.Playwright.IPage page)
+    {
+        await page.Lead().Locator(".cure").ClickAsync();
+        await page.AnsweredAsync();
+        await page.Button("Dark").ClickAsync();
+        await page.GetByLabel("View of the drawing").SelectOptionAsync("Tree");
+        await page.GetByLabel("What the colours tell").SelectOptionAsync("Pressure");
+        await page.Button("Add a nozzle").ClickAsync();
+        await page.PointAtAsync("runs/R1");
+        await Expect(page.Locator("g[role=button][data-path='points/N1']")).ToBeVisibleAsync();
+        foreach (var tab in BenchPage.Parts.Concat(BenchPage.Studies)) await page.TurnToAsync(tab);
+        await page.OpenFileAsync("other.json", System.Text.Encoding.UTF8.GetBytes(Sheets.Documents.Example("boat-engine-space")));
+        await page.SaveAsync();
+        await page.Button("Link").ClickAsync();
+        await Expect(page.Notice()).ToContainTextAsync("link");
+        await page.Button("Undo").ClickAsync();
+        await page.ReloadAsync();
+        await page.AnsweredAsync();
     }
 
     [Fact]

@@ -1,5 +1,7 @@
 using System.Text.Json.Nodes;
 using FlowCalc.Layouts;
+using FlowCalc.Quantities;
+using UnitsNet;
 
 namespace FlowCalc.Workbench.Sheets.Changes;
 
@@ -7,7 +9,11 @@ namespace FlowCalc.Workbench.Sheets.Changes;
 public static class NewNozzle
 {
     // Metres: enough to be seen and grabbed on the drawing; meant to be replaced.
-    const double Reach = 0.3;
+    const double Reach = 0.3, FirstHeight = 1;
+
+    // About the sine of 45°: along an axis rather than across it.
+    const double Steep = 0.7;
+
     const string FirstLength = "1 m", BranchLength = "0.5 m";
 
     /// <summary>The first nozzle, on a run from the supply.</summary>
@@ -21,14 +27,27 @@ public static class NewNozzle
         var supply = points.OfType<JsonObject>().FirstOrDefault(point => PartNames.Text(point, "kind") == "supply");
         why = supply is null ? "There is no supply to begin at; add a point of the kind supply first."
             : runs.OfType<JsonObject>().Any(run => PartNames.Text(run, "from") == PartNames.Of(supply)) ? "A run leaves the supply already; point at that run to put a tee in."
-            : null;
+            : (root["tubes"] as JsonObject)?.Count > 0 ? Lacks(root) : "There is no tube in stock; add one under Stock first.";
         if (why is not null) return null;
-        var run = new JsonObject { ["length"] = FirstLength };
-        var nozzle = Add(root, PartNames.Of(supply), run, (supply!["at"] as JsonArray)?.DeepClone() as JsonArray);
-        // Places are texts here, which nobody has checked: with one at the supply the new nozzle needs its own.
-        if (supply["at"] is not null) run.Remove("length");
-        return nozzle;
+        var leg = new JsonObject();
+        if (supply!["at"] is null) leg["length"] = FirstLength;
+        return Add(root, PartNames.Of(supply), leg, supply["at"] is JsonArray at ? Above(at) : null);
     }
+
+    // Places are texts here, which nobody has checked; one that cannot be read is left for the reader to tell of.
+    static JsonArray Above(JsonArray at)
+    {
+        var moved = at.DeepClone().AsArray();
+        if (moved.Count == 3 && moved[2] is JsonValue up && up.TryGetValue<string>(out var text) && QuantityReader.TryRead(text, QuantityKind.Length, out var height, out _))
+            moved[2] = PlaceText.Of(Length.FromMeters(height.Si + FirstHeight));
+        return moved;
+    }
+
+    // A new nozzle is like one that is there, or from stock.
+    static string? Lacks(JsonObject root) =>
+        (root["nozzles"] as JsonObject)?.Count > 0 || PartNames.List(root, "points").OfType<JsonObject>().Any(point => PartNames.Text(point, "kind") == "nozzle")
+            ? null
+            : "There is no nozzle in stock; add one under Stock first.";
 
     /// <summary>A nozzle on a branch of its own from the middle of a run.</summary>
     /// <param name="root">The document, changed in place.</param>
@@ -40,13 +59,12 @@ public static class NewNozzle
     {
         ArgumentNullException.ThrowIfNull(root);
         ArgumentNullException.ThrowIfNull(layout);
-        why = RunSplit.Refuses(root, layout, run);
+        why = Lacks(root) ?? RunSplit.Refuses(root, layout, run);
         if (why is not null) return null;
         var (tee, at) = RunSplit.Make(root, layout, run);
         var leg = LegOf(root, layout, run);
         leg["leaves"] = "branch";
-        var aside = layout.Runs[run].Route is { } route && Math.Abs(route.StartDirection.Z) > 0.7 ? at?.Moved(0, Reach, 0) : at?.Moved(0, 0, Reach);
-        return Add(root, tee, leg, aside is { } place ? PlaceText.Of(place) : null);
+        return Add(root, tee, leg, at is var (place, along) ? PlaceText.Of(Math.Abs(along.Z) > Steep * along.Length ? place.Moved(0, Reach, 0) : place.Moved(0, 0, Reach)) : null);
     }
 
     /// <summary>Two nozzles where there was one: the run to it now feeds a tee through its branch, and both are alike from there.</summary>
@@ -68,14 +86,18 @@ public static class NewNozzle
         var bullhead = new JsonObject { ["id"] = tee, ["kind"] = "tee", ["fedThrough"] = "branch" };
         if (at is { } place) bullhead["at"] = PlaceText.Of(place);
         var (first, second) = (LegOf(root, layout, run), LegOf(root, layout, run));
-        runs[run]!.AsObject()["to"] = tee;
+        var fed = runs[run]!.AsObject();
+        if (!fed.ContainsKey("id")) fed["id"] = layout.Runs[run].Id;
+        fed["to"] = tee;
         first["id"] = PartNames.Free(runs, "R");
         first["from"] = tee;
         first["to"] = old.Id;
-        if (at is { } here) points[point]!.AsObject()["at"] = PlaceText.Of(here.Moved(0, Reach, 0));
+        // To both sides of the way that leads there.
+        var (x, y) = layout.Runs[run].Route is { } route && Math.Abs(route.EndDirection.Y) > Steep ? (Reach, 0.0) : (0.0, Reach);
+        if (at is { } here) points[point]!.AsObject()["at"] = PlaceText.Of(here.Moved(x, y, 0));
         points.Insert(point, bullhead);
         runs.Insert(run + 1, first);
-        return Add(root, tee, second, at is { } there ? PlaceText.Of(there.Moved(0, -Reach, 0)) : null, points[point + 1]!.AsObject());
+        return Add(root, tee, second, at is { } there ? PlaceText.Of(there.Moved(-x, -y, 0)) : null, points[point + 1]!.AsObject());
     }
 
     // A run like the one that it hangs on.

@@ -8,8 +8,18 @@ namespace FlowCalc.Workbench.Sheets.Changes;
 /// <summary>Lengths and places as a document says them, to a tenth of a millimetre.</summary>
 static class PlaceText
 {
+    const int Decimals = 4;
+
+    const double PerMetre = 1e4;
+
     /// <summary>A length in metres.</summary>
-    public static string Of(Length length) => Math.Round(length.Meters, 4).ToString("0.####", CultureInfo.InvariantCulture) + " m";
+    public static string Of(Length length) => Math.Round(length.Meters, Decimals).ToString("0.####", CultureInfo.InvariantCulture) + " m";
+
+    /// <summary>A length in metres, never longer than it is.</summary>
+    public static string AtMost(Length length) => Of(Length.FromMeters(Math.Floor(length.Meters * PerMetre) / PerMetre));
+
+    /// <summary>A length as it is read again from its text.</summary>
+    public static Length Rounded(Length length) => Length.FromMeters(Math.Round(length.Meters, Decimals));
 
     /// <summary>A place as a list of three lengths.</summary>
     public static JsonArray Of(Place place) => [Of(place.X), Of(place.Y), Of(place.Z)];

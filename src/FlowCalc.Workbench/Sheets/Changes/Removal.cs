@@ -6,6 +6,9 @@ namespace FlowCalc.Workbench.Sheets.Changes;
 /// <summary>Takes a nozzle, or a run with all that hangs on it, away. A tee that has one leg left becomes tube again, or a reducer where the tubes differ.</summary>
 public static class Removal
 {
+    // Below it a tube goes straight on, rad; as the reading of layouts has it.
+    const double LeastTurn = 0.1 * Math.PI / 180;
+
     /// <summary>Takes a run and everything behind it away.</summary>
     /// <param name="root">The document, changed in place.</param>
     /// <param name="layout">The same, read.</param>
@@ -14,6 +17,9 @@ public static class Removal
     {
         ArgumentNullException.ThrowIfNull(root);
         ArgumentNullException.ThrowIfNull(layout);
+        // What has one way out and loses it leads nowhere and goes too.
+        while (layout.Points[layout.Runs[run].From] is Reducer or Junction && layout.Runs.Count(other => other.From == layout.Runs[run].From) == 1)
+            run = Enumerable.Range(0, layout.Runs.Length).First(at => layout.Runs[at].To == layout.Runs[run].From);
         var (lostRuns, lostPoints) = (new HashSet<int>(), new HashSet<int>());
         for (var waiting = new Stack<int>([run]); waiting.TryPop(out var at);)
         {
@@ -48,7 +54,7 @@ public static class Removal
         var (runs, points) = (PartNames.List(root, "runs"), PartNames.List(root, "points"));
         var (first, second) = (runs[feeding]!.AsObject(), runs[leaving]!.AsObject());
         second.Remove("leaves");
-        if (Joined(first, second, layout, feeding, leaving))
+        if (Joined(first, second, points[tee]!.AsObject(), layout, feeding, leaving))
         {
             lostRuns.Add(leaving);
             lostPoints.Add(tee);
@@ -60,15 +66,18 @@ public static class Removal
     }
 
     // Only runs of the same tube that hold nothing but their way become one; nothing that somebody wrote is lost.
-    static bool Joined(JsonObject first, JsonObject second, Layout layout, int feeding, int leaving)
+    static bool Joined(JsonObject first, JsonObject second, JsonObject tee, Layout layout, int feeding, int leaving)
     {
         string[] plain = ["id", "from", "to", "leaves", "tube", "bore", "roughness", "length", "rise", "bends", "via", "bendRadius"];
         var (before, behind) = (layout.Runs[feeding], layout.Runs[leaving]);
         if (before.Tube != behind.Tube || second.Any(member => !plain.Contains(member.Key)) || first["bendRadius"]?.ToJsonString() != second["bendRadius"]?.ToJsonString()) return false;
         if (before.Route is not null)
         {
-            Place[] corners = [.. before.Route.Corners, layout.Points[before.To].At!.Value, .. behind.Route!.Corners];
-            first["via"] = new JsonArray([.. corners.Select(PlaceText.Of)]);
+            JsonNode?[] corner = before.Route.EndDirection.AngleTo(behind.Route!.StartDirection) < LeastTurn ? [] : [tee["at"]];
+            // Without a radius the tube cannot be bent where the tee was.
+            if (corner.Length > 0 && before.Tube.MinimumBendRadius is null && !first.ContainsKey("bendRadius")) return false;
+            JsonNode?[] corners = [.. first["via"] as JsonArray ?? [], .. corner, .. second["via"] as JsonArray ?? []];
+            if (corners.Length > 0) first["via"] = new JsonArray([.. corners.Select(place => place?.DeepClone())]);
         }
         else
         {

@@ -5,7 +5,7 @@ namespace FlowCalc.Workbench.Sheets.Changes;
 /// <summary>Gives a thing another name, wherever the document names it.</summary>
 public static class Renaming
 {
-    /// <summary>A point, and the runs that begin or end there.</summary>
+    /// <summary>A point, and the runs that begin or end there; not the runs where two points have the old name, as nobody can tell whose they are.</summary>
     /// <param name="root">The document, changed in place.</param>
     /// <param name="point">Index of the point.</param>
     /// <param name="name">Its new name.</param>
@@ -15,7 +15,7 @@ public static class Renaming
         var part = PartNames.List(root, "points")[point]!.AsObject();
         var old = PartNames.Text(part, "id");
         part["id"] = name;
-        Follow(PartNames.List(root, "runs"), ["from", "to"], old, name);
+        if (!PartNames.List(root, "points").Any(other => PartNames.Of(other) == old)) Follow(PartNames.List(root, "runs"), ["from", "to"], old, name);
     }
 
     /// <summary>A tube, nozzle or zone of the document's own, and what uses it.</summary>
@@ -35,6 +35,7 @@ public static class Renaming
         foreach (var (key, value) in all) entries[key == old ? name : key] = value;
         var (list, field) = kind switch { "tubes" => ("runs", "tube"), "nozzles" => ("points", "nozzle"), _ => ("points", "zone") };
         Follow(PartNames.List(root, list), [field], old, name);
+        if (kind == "tubes" && root["cutting"] is JsonObject cutting && cutting["stock"] is JsonArray stock) Follow(stock, ["tube"], old, name);
     }
 
     static void Follow(JsonArray parts, string[] fields, string old, string name)

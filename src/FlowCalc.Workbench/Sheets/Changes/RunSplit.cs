@@ -24,8 +24,8 @@ static class RunSplit
     /// <param name="root">The document.</param>
     /// <param name="layout">The same, read.</param>
     /// <param name="run">Index of the run.</param>
-    /// <returns>Id of the tee, and its place where the run has one.</returns>
-    public static (string Tee, Place? At) Make(JsonObject root, Layout layout, int run)
+    /// <returns>Id of the tee; its place, and the direction of the tube there, where the run has a way in space.</returns>
+    public static (string Tee, (Place Place, Direction Along)? At) Make(JsonObject root, Layout layout, int run)
     {
         var (points, runs) = (PartNames.List(root, "points"), PartNames.List(root, "runs"));
         var (whole, tee) = (layout.Runs[run], PartNames.Free(points, "T"));
@@ -37,7 +37,7 @@ static class RunSplit
         before["to"] = tee;
         var point = new JsonObject { ["id"] = tee, ["kind"] = "tee", ["fedThrough"] = "run" };
         var (first, at) = whole.Route is null ? ByLength(before, behind, whole) : ByPlace(before, behind, layout, whole);
-        if (at is { } place) point["at"] = PlaceText.Of(place);
+        if (at is var (place, _)) point["at"] = PlaceText.Of(place);
         ShareFittings(before, behind, whole, Length.FromMeters(first));
         points.Insert(whole.To, point);
         runs.Insert(run + 1, behind);
@@ -45,10 +45,10 @@ static class RunSplit
     }
 
     // Its bends stay before the tee, and the straight that is left is shared.
-    static (double First, Place? At) ByLength(JsonObject before, JsonObject behind, Run whole)
+    static (double First, (Place, Direction)? At) ByLength(JsonObject before, JsonObject behind, Run whole)
     {
         var arcs = whole.Bends.Sum(bend => bend.Arcs.Meters);
-        var first = arcs + (whole.Length.Meters - arcs) / 2;
+        var first = PlaceText.Rounded(Length.FromMeters(arcs + (whole.Length.Meters - arcs) / 2)).Meters;
         before["length"] = PlaceText.Of(Length.FromMeters(first));
         behind["length"] = PlaceText.Of(whole.Length - Length.FromMeters(first));
         if (whole.Rise.Meters == 0) return (first, null);
@@ -59,15 +59,17 @@ static class RunSplit
     }
 
     // In the middle of the longest straight, where there is room for it.
-    static (double First, Place? At) ByPlace(JsonObject before, JsonObject behind, Layout layout, Run whole)
+    static (double First, (Place, Direction)? At) ByPlace(JsonObject before, JsonObject behind, Layout layout, Run whole)
     {
         Place[] way = [layout.Points[whole.From].At!.Value, .. whole.Route!.Corners, layout.Points[whole.To].At!.Value];
         var longest = Enumerable.Range(0, way.Length - 1).MaxBy(leg => PlaceText.Distance(way[leg], way[leg + 1]));
         var (start, end) = (way[longest], way[longest + 1]);
-        Via(before, way[1..(longest + 1)]);
-        Via(behind, way[(longest + 1)..^1]);
-        var middle = new Place((start.X + end.X) / 2, (start.Y + end.Y) / 2, (start.Z + end.Z) / 2);
-        return (Developed([.. way[..(longest + 1)], middle], whole), middle);
+        var corners = before["via"] as JsonArray ?? [];
+        Via(before, corners.Take(longest));
+        Via(behind, corners.Skip(longest));
+        var middle = new Place(PlaceText.Rounded((start.X + end.X) / 2), PlaceText.Rounded((start.Y + end.Y) / 2), PlaceText.Rounded((start.Z + end.Z) / 2));
+        var along = new Direction((end.X - start.X).Meters, (end.Y - start.Y).Meters, (end.Z - start.Z).Meters);
+        return (Developed([.. way[..(longest + 1)], middle], whole), (middle, along));
     }
 
     // Each corner is shorter by what its arc cuts off: 2·R·tan(θ/2) − R·θ (plane geometry).
@@ -84,10 +86,12 @@ static class RunSplit
         return length;
     }
 
-    static void Via(JsonObject run, Place[] corners)
+    // As they were typed, to the letter.
+    static void Via(JsonObject run, IEnumerable<JsonNode?> corners)
     {
+        JsonNode?[] kept = [.. corners.Select(corner => corner?.DeepClone())];
         run.Remove("via");
-        if (corners.Length > 0) run["via"] = new JsonArray([.. corners.Select(PlaceText.Of)]);
+        if (kept.Length > 0) run["via"] = new JsonArray(kept);
     }
 
     // Those without a place stay before the tee.
@@ -100,7 +104,7 @@ static class RunSplit
             if (whole.Fittings[at].At is not { } place || place <= first) continue;
             var fitting = fittings[at]!.AsObject();
             fittings.RemoveAt(at);
-            fitting["at"] = PlaceText.Of(place - first);
+            fitting["at"] = PlaceText.AtMost(place - first);
             moved.Insert(0, fitting);
         }
         if (moved.Count > 0) behind["fittings"] = moved;
