@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FlowCalc.Findings.Mounts;
 using FlowCalc.Layouts;
 using FlowCalc.Limits;

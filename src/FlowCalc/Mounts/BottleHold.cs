@@ -40,8 +40,10 @@ sealed class BottleHold
             Hold += friction * tension * (StrapStatics.Pressing(friction, wrap, strap.IsTightenedBothEnds) + StrapStatics.Seating(friction, wrap, strap.IsTightenedBothEnds));
         }
         if (mount.Straps is { IsEmpty: false } straps) AddStraps(straps, along);
-        if (mount.Straps is not null || mount.EndStops is not null)
-            foreach (var isOutlet in (bool[])[false, true]) AddEnd(isOutlet, friction);
+        if (mount.Straps is null && mount.EndStops is null) return;
+        var (outwards, inwards) = (Vectors.Times(mass, axis), Vectors.Times(-mass, axis));
+        (Axial, Asked) = (new LoadMeasure([outwards, inwards]), new LoadMeasure([outwards, inwards, Lifted(outwards, friction), Lifted(inwards, friction)]));
+        foreach (var isOutlet in (bool[])[false, true]) AddEnd(isOutlet, friction);
     }
 
     /// <summary>All checks.</summary>
@@ -49,6 +51,12 @@ sealed class BottleHold
 
     /// <summary>What friction holds along the axis at rest, N.</summary>
     public double Hold { get; }
+
+    /// <summary>Force along the axis either way, N at 1 m/s²; null without straps and stops.</summary>
+    public LoadMeasure? Axial { get; }
+
+    /// <summary>What friction has to hold, what lifts the bottle counted as asked, N at 1 m/s².</summary>
+    public LoadMeasure? Asked { get; }
 
     /// <summary>Pull of every strap's leg, N at 1 m/s², without pretension.</summary>
     public List<LoadMeasure> Legs { get; } = [];
@@ -99,8 +107,9 @@ sealed class BottleHold
             Loose.Add(part);
             return;
         }
-        // What lifts the bottle takes from the friction in the cradle: |Fa| ≤ μ·(N − Fn), with what is taken counted as asked.
-        var lifted = Vectors.Sum(outwards, new Direction(0, 0, friction * mass));
-        checks.Add(new(MountCheckKind.Slip, part, 0, new LoadMeasure([outwards, lifted]), Hold, 0, IsForce: true));
+        checks.Add(new(MountCheckKind.Slip, part, 0, new LoadMeasure([outwards, Lifted(outwards, friction)]), Hold, 0, IsForce: true));
     }
+
+    // What lifts the bottle takes from the friction in the cradle: |Fa| ≤ μ·(N − Fn), with what is taken counted as asked.
+    Direction Lifted(Direction along, double friction) => Vectors.Sum(along, new Direction(0, 0, friction * mass));
 }

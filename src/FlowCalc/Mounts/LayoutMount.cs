@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FlowCalc.Bottles;
 using FlowCalc.Layouts;
 using FlowCalc.Layouts.Mounts;
 using UnitsNet;
@@ -50,6 +49,8 @@ public static class LayoutMount
             Checks = [.. worst.OfType<CheckResult>()],
             InLine = [.. groups.Where(group => !group.Group.IsWhole).Select(group => group.Input.Part)],
             Hold = mount.Straps is null ? null : Force.FromNewtons(hold.Hold),
+            AxialForce = hold.Axial is null ? null : Force.FromNewtons(Most(hold.Axial, loads, frame, cancellationToken)),
+            HoldsWithoutStops = hold.Asked is not null && Most(hold.Asked, loads, frame, cancellationToken) <= hold.Hold,
             StrapTensions = Tensions(mount, hold, loads, frame, cancellationToken),
             LooseEnds = [.. hold.Loose],
             Prying = mount.Foot is null ? null : groups[^1].Input.Prying,
@@ -91,16 +92,18 @@ public static class LayoutMount
         return Math.Max(nearest, upper.Input.Bolts.Size.Head.Meters / 2);
     }
 
-    static ImmutableArray<Force> Tensions(Mount mount, BottleHold hold, ImmutableArray<(MountLoad Load, string Source)> loads, MountFrame frame, CancellationToken cancellationToken)
+    static ImmutableArray<Force> Tensions(Mount mount, BottleHold hold, ImmutableArray<(MountLoad Load, string Source)> loads, MountFrame frame, CancellationToken cancellationToken) =>
+        [.. hold.Legs.Select((leg, strap) => Force.FromNewtons(Most(leg, loads, frame, cancellationToken) + (mount.Straps!.Value[strap].Pretension?.Newtons ?? 0)))];
+
+    // The most of a measure over all cases.
+    static double Most(LoadMeasure measure, ImmutableArray<(MountLoad Load, string Source)> loads, MountFrame frame, CancellationToken cancellationToken)
     {
-        var tensions = ImmutableArray.CreateBuilder<Force>(hold.Legs.Count);
-        for (var strap = 0; strap < hold.Legs.Count; strap++)
+        var most = 0.0;
+        foreach (var (load, _) in loads)
         {
-            var most = 0.0;
-            foreach (var (load, _) in loads)
-                most = Math.Max(most, MountSums.ForceOf(Mass.FromKilograms(1), load.Acceleration).Newtons * (load.Direction is { } one ? hold.Legs[strap].At(frame.FromLayout(Vectors.Unit(one))) : hold.Legs[strap].Peak(cancellationToken).Value));
-            tensions.Add(Force.FromNewtons(most + (mount.Straps!.Value[strap].Pretension?.Newtons ?? 0)));
+            var factor = MountSums.Factor(load.Acceleration);
+            most = Math.Max(most, load.Direction is { } one ? measure.At(Vectors.Times(factor, frame.FromLayout(Vectors.Unit(one)))) : factor * measure.Peak(cancellationToken).Value);
         }
-        return tensions.DrainToImmutable();
+        return most;
     }
 }

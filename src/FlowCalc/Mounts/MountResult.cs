@@ -21,6 +21,12 @@ public sealed record MountResult
     /// <summary>What friction of straps and cradle holds along the bottle's axis; null without straps.</summary>
     public Force? Hold { get; init; }
 
+    /// <summary>Force that the worst case asks along the bottle's axis; null without straps and end stops.</summary>
+    public Force? AxialForce { get; init; }
+
+    /// <summary>Whether friction alone would hold the bottle along its axis in every case, stops or not.</summary>
+    public bool HoldsWithoutStops { get; init; }
+
     /// <summary>Greatest tension in each strap's leg with its pretension, in the document's order; empty without straps.</summary>
     public required ImmutableArray<Force> StrapTensions { get; init; }
 

@@ -23,7 +23,7 @@ static class MountSums
     /// <summary>One check in one case.</summary>
     public static CheckResult Result(MountCheck check, int at, double acceleration, Direction? direction, MountFrame frame, CancellationToken cancellationToken)
     {
-        var (use, load, worst) = check.At(acceleration * StandardGravity, direction is { } one ? frame.FromLayout(one) : null, cancellationToken);
+        var (use, load, worst) = check.At(Factor(acceleration), direction is { } one ? frame.FromLayout(one) : null, cancellationToken);
         return new(
             check.Kind, check.Part, check.Number, use, check.IsForce ? Force.FromNewtons(load) : null, check.IsForce ? Force.FromNewtons(check.Bears) : null, at,
             direction ?? frame.ToLayout(worst));
@@ -32,7 +32,7 @@ static class MountSums
     /// <summary>What the bolts of a group bear in one case.</summary>
     public static IEnumerable<BoltLoad> Bolts(GroupChecks group, double acceleration, Direction? direction, MountFrame frame, CancellationToken cancellationToken)
     {
-        var factor = acceleration * StandardGravity;
+        var factor = Factor(acceleration);
         for (var bolt = 0; bolt < group.Pulls.Count; bolt++)
         {
             var (pull, shear) = (Value(group.Pulls[bolt]), Value(group.Shears[bolt]));
@@ -46,7 +46,10 @@ static class MountSums
     public static CheckResult? Governing(IEnumerable<CheckResult> checks) => checks.Where(check => check.IsOfStrength).MaxBy(check => check.Use);
 
     /// <summary>Force of a mass at an acceleration in g.</summary>
-    public static Force ForceOf(Mass mass, double acceleration) => Force.FromNewtons(mass.Kilograms * acceleration * StandardGravity);
+    public static Force ForceOf(Mass mass, double acceleration) => Force.FromNewtons(mass.Kilograms * Factor(acceleration));
+
+    /// <summary>An acceleration in g as m/s².</summary>
+    public static double Factor(double acceleration) => acceleration * StandardGravity;
 
     static ImmutableArray<(string Word, Direction Direction)> Axes { get; } =
     [

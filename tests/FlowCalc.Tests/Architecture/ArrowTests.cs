@@ -15,20 +15,21 @@ public class ArrowTests
     /// <summary>A folder, and the folders of which it knows nothing.</summary>
     public static TheoryData<string, string[]> Arrows => new()
     {
-        { "Quantities", ["Agents", "Losses", "Networks", "Bottles", "Stock", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Agents", ["Losses", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "ReferenceData", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Stock", "Examples", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Stock", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Examples", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Losses", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Bottles", ["Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Limits", ["Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
-        { "Layouts", ["Flows", "Discharge", "Explanations", "Routes", "Findings"] },
-        { "Flows", ["Discharge", "Explanations", "Routes", "Findings"] },
-        { "Discharge", ["Explanations", "Routes", "Findings", "Studies"] },
+        { "Quantities", ["Agents", "Losses", "Networks", "Bottles", "Stock", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "Agents", ["Losses", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "ReferenceData", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Stock", "Examples", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "Stock", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "Examples", ["Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "Losses", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "Bottles", ["Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "Limits", ["Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts"] },
+        { "Layouts", ["Flows", "Discharge", "Explanations", "Routes", "Findings", "Mounts"] },
+        { "Flows", ["Discharge", "Explanations", "Routes", "Findings", "Mounts"] },
+        { "Discharge", ["Explanations", "Routes", "Findings", "Studies", "Mounts"] },
         { "Explanations", ["Routes", "Findings", "Studies"] },
         { "Routes", ["Agents", "Networks", "Bottles", "Flows", "Discharge", "Explanations", "Findings", "Studies"] },
+        { "Mounts", ["Losses", "Networks", "Flows", "Discharge", "Explanations", "Routes", "Findings", "Studies"] },
         { "Findings", ["Explanations", "Studies"] },
     };
 

@@ -1,4 +1,5 @@
 using FlowCalc.Limits;
+using FlowCalc.Mounts;
 using FlowCalc.Stock;
 
 namespace FlowCalc.Findings.Mounts;
@@ -13,7 +14,7 @@ static class BoltMarks
     {
         foreach (var (part, bolts) in judged.Groups)
         {
-            var where = JudgedMount.Id(part, 0);
+            var where = PartNames.Of(part, 0);
             if (bolts.Class is null)
                 findings.Add(new Finding(MountCodes.BoltGradeUnknown, Severity.Warn, [where],
                     $"The {JudgedMount.Name(part, bolts)} may be of any strength: {BoltCatalogue.Weakest.Id} is taken, the weakest; read the mark on the heads.", null, null, DefaultLimits.CommonPractice, null), JudgedMount.Item(part));
@@ -26,7 +27,7 @@ static class BoltMarks
         var ratio = spacers / judged.Mount.Bolts.Size.Diameter;
         var (severity, step) = Grading.Of(limit, ratio);
         if (severity != Severity.Pass)
-            findings.Add(new Finding(MountCodes.AdapterLever, severity, [JudgedMount.Id(FlowCalc.Mounts.MountPart.Structure, 0)],
+            findings.Add(new Finding(MountCodes.AdapterLever, severity, [PartNames.Of(MountPart.Structure, 0)],
                 $"Spacers of {judged.Text(spacers)} are {Wording.Number(ratio)} times the diameter of their {judged.Mount.Bolts.Size.Id} bolts, limit {Wording.Number(step)}: they bend the bolts.",
                 new(ratio, null), new(step, null), limit.Source, null), 0);
     }

@@ -25,16 +25,6 @@ sealed class JudgedMount(Layout layout, Mount mount, MountResult result, UnitSys
     /// <summary>A length in a sentence.</summary>
     public string Text(UnitsNet.Length length) => Wording.Of(length, Units);
 
-    /// <summary>The id of a bolt, a strap or an end, as findings name it.</summary>
-    public static string Id(MountPart part, int number) => part switch
-    {
-        MountPart.Structure => FormattableString.Invariant($"bolt {number + 1}"),
-        MountPart.Adapter => FormattableString.Invariant($"adapter bolt {number + 1}"),
-        MountPart.Strap => FormattableString.Invariant($"strap {number + 1}"),
-        MountPart.BaseEnd => "base end",
-        _ => "outlet end",
-    };
-
     /// <summary>A group of bolts in a sentence.</summary>
     public static string Name(MountPart part, MountBolts bolts) =>
         $"{bolts.Size.Id} {bolts.Class?.Id ?? "bolts without a class"} {(part == MountPart.Structure ? "into the structure" : "into the adapter")}";

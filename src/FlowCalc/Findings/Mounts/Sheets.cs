@@ -15,7 +15,7 @@ static class Sheets
         var limit = judged.Limit(MountCodes.ThinPanel);
         var (severity, step) = Grading.Of(limit, panel.Thickness.Meters, lowerIsWorse: true);
         if (severity == Severity.Pass) return;
-        findings.Add(new Finding(MountCodes.ThinPanel, severity, [JudgedMount.Id(MountPart.Structure, 0)],
+        findings.Add(new Finding(MountCodes.ThinPanel, severity, [PartNames.Of(MountPart.Structure, 0)],
             $"The bolts go through {judged.Text(panel.Thickness)} of sheet, limit {Wording.Of(step, QuantityKind.Length, judged.Units)}, and {(panel.Spreader is { } thin ? $"a spreader of {judged.Text(thin.Thickness)}" : "no spreader")}: a thin sheet bends and tears long before a bolt breaks.",
             new(panel.Thickness.Meters, QuantityKind.Length), new(step, QuantityKind.Length), limit.Source, null), 0);
     }

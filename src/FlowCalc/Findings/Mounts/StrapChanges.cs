@@ -15,6 +15,8 @@ static class StrapChanges
 {
     const string UsualMetal = "stainless-1.4301";
 
+    static readonly bool[] Ends = [false, true];
+
     // Strip that is to be had (common practice, no source), m.
     static readonly double[] Thicknesses = [0.0005, 0.0008, 0.001, 0.0012, 0.0015, 0.002, 0.0025, 0.003];
 
@@ -65,7 +67,7 @@ static class StrapChanges
     public static IEnumerable<MountChange> EndStops(Mount mount)
     {
         var now = mount.EndStops ?? [];
-        ImmutableArray<EndStop> both = [.. now, .. new[] { false, true }.Where(isOutlet => now.All(stop => stop.IsAtOutlet != isOutlet)).Select(isOutlet => new EndStop(isOutlet, null))];
+        ImmutableArray<EndStop> both = [.. now, .. Ends.Where(isOutlet => now.All(stop => stop.IsAtOutlet != isOutlet)).Select(isOutlet => new EndStop(isOutlet, null))];
         if (both.Length == now.Length) yield break;
         yield return new([new("mount/endStops", mount.EndStops is null ? null : ChangeValue.FromString(Wording.Count(now.Length, "stop")), ChangeValue.FromEntries(both.Select(Said)))], "a stop at each end of the bottle", mount with { EndStops = both });
     }
@@ -88,7 +90,7 @@ static class StrapChanges
     static ChangeValue Said(MountStrap strap) => ChangeValue.FromMembers(
         ("at", Exact(strap.At.Meters, QuantityKind.Length)), ("width", Exact(strap.Width.Meters, QuantityKind.Length)), ("thickness", Exact(strap.Thickness.Meters, QuantityKind.Length)),
         ("material", Said(strap.Material)), ("pretension", strap.Pretension is { } force ? Exact(force.Newtons, QuantityKind.Force) : null),
-        ("wrap", strap.Wrap is { } wrap ? Exact(wrap.Radians, QuantityKind.Angle) : null), ("tightened", strap.IsTightenedBothEnds ? "both-ends" : null));
+        ("wrap", strap.Wrap is { } wrap ? Exact(wrap.Radians, QuantityKind.Angle) : null), ("tightened", strap.IsTightenedBothEnds ? ChangeValue.FromString("both-ends") : null));
 
     static ChangeValue Said(MountMaterial material) => material.Id is { } id ? id : ChangeValue.FromMembers(
         ("kind", material.Kind.ToString().ToLowerInvariant()), ("tensileStrength", Exact(material.Tensile!.Value.Pascals, QuantityKind.Stress)), ("yieldStrength", Exact(material.Yield!.Value.Pascals, QuantityKind.Stress)));

@@ -1,3 +1,4 @@
+using FlowCalc.Mounts;
 using FlowCalc.Stock;
 
 namespace FlowCalc.Findings.Mounts;
@@ -14,7 +15,7 @@ static class Threads
             var usual = UsualDiameters(thread.Material) * bolts.Size.Diameter;
             var (severity, step) = Grading.Of(limit, thread.Engagement / usual, lowerIsWorse: true);
             if (severity == Severity.Pass) continue;
-            findings.Add(new Finding(MountCodes.ThreadTooShort, severity, [JudgedMount.Id(part, 0)],
+            findings.Add(new Finding(MountCodes.ThreadTooShort, severity, [PartNames.Of(part, 0)],
                 $"The {JudgedMount.Name(part, bolts)} go {judged.Text(thread.Engagement)} into their thread, {Wording.Percent(thread.Engagement / usual)} of the {judged.Text(usual)} that is usual in {thread.Material.Id ?? "that material"}; limit {Wording.Percent(step)}.",
                 new(thread.Engagement / usual, null), new(step, null), limit.Source, null), JudgedMount.Item(part));
         }

@@ -1,4 +1,3 @@
-using FlowCalc.Limits;
 using FlowCalc.Mounts;
 
 namespace FlowCalc.Findings.Mounts;
@@ -14,7 +13,7 @@ static class Uses
             var graded = alike.Select(check => (Check: check, Grade: Grading.Of(limit, check.Use))).Where(one => one.Grade.Severity != Severity.Pass).ToList();
             if (graded.Count == 0) continue;
             var worst = graded.MaxBy(one => one.Check.Use);
-            var where = graded.Where(one => one.Grade.Severity == worst.Grade.Severity).Select(one => JudgedMount.Id(one.Check.Part, one.Check.Number)).Distinct().Take(FindingList.MostIds);
+            var where = graded.Where(one => one.Grade.Severity == worst.Grade.Severity).Select(one => PartNames.Of(one.Check.Part, one.Check.Number)).Distinct().Take(FindingList.MostIds);
             findings.Add(
                 new Finding(alike.Key.Code, worst.Grade.Severity, [.. where], Sentence(judged, worst.Check, worst.Grade.Step), new(worst.Check.Use, null), new(worst.Grade.Step, null), limit.Source, null,
                     judged.Result.Cases[worst.Check.Case].Name),
@@ -22,8 +21,8 @@ static class Uses
         }
         foreach (var part in judged.Result.LooseEnds)
             findings.Add(
-                new Finding(MountCodes.NoEndStop, Severity.Fail, [JudgedMount.Id(part, 0)],
-                    $"Towards its {JudgedMount.Id(part, 0)} nothing holds the bottle along its axis: there is no stop, and {(judged.Mount.Straps is { IsEmpty: false } ? "no strap has a pretension that would give friction" : "no strap")}.",
+                new Finding(MountCodes.NoEndStop, Severity.Fail, [PartNames.Of(part, 0)],
+                    $"Towards its {PartNames.Of(part, 0)} nothing holds the bottle along its axis: there is no stop, and {(judged.Mount.Straps is { IsEmpty: false } ? "no strap has a pretension that would give friction" : "no strap")}.",
                     null, null, "statics", null),
                 JudgedMount.Item(part));
         foreach (var part in judged.Result.InLine)
@@ -59,11 +58,11 @@ static class Uses
     };
 
     static IEnumerable<string> Ids(JudgedMount judged, MountPart part) =>
-        Enumerable.Range(0, judged.Groups.First(group => group.Part == part).Bolts.At.Length).Take(FindingList.MostIds).Select(number => JudgedMount.Id(part, number));
+        Enumerable.Range(0, judged.Groups.First(group => group.Part == part).Bolts.At.Length).Take(FindingList.MostIds).Select(number => PartNames.Of(part, number));
 
     static string Sentence(JudgedMount judged, CheckResult check, double step)
     {
-        var (id, at) = (JudgedMount.Id(check.Part, check.Number), judged.Result.Cases[check.Case]);
+        var (id, at) = (PartNames.Of(check.Part, check.Number), judged.Result.Cases[check.Case]);
         var loads = check is { Load: { } load, Bears: { } bears } ? $": {judged.Text(load)} where {judged.Text(bears)} are borne" : "";
         var use = Wording.Percent(check.Use, step);
         var bolts = judged.Groups.FirstOrDefault(group => group.Part == check.Part).Bolts;

@@ -59,6 +59,7 @@ static class DocumentReader
         var limits = LimitReader.Read(context, root[DocumentField.Limits]);
         var model = ModelReader.Read(context, root[DocumentField.Model]);
         var cutting = CuttingReader.Read(context, root[DocumentField.Cutting], stock.Tubes);
+        if (context.Options.NeedsMount) root.Requires(context, DocumentField.Mount, "how the bottle is held: an object with normal, bolts, and bottleAt or centreOfMass");
         var mount = MountReader.Read(context, root[DocumentField.Mount], supply);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;

@@ -114,7 +114,7 @@ static class MountBoltsReader
     }
 
     // Two bolts nearer than their own diameter would stand in one another.
-    static void CheckApart(ReadingContext context, JsonValue owner, ImmutableArray<BoltPlace> places, IReadOnlyList<JsonValue> elements, BoltSize? size)
+    static void CheckApart(ReadingContext context, JsonValue owner, ImmutableArray<BoltPlace> places, List<JsonValue> elements, BoltSize? size)
     {
         var least = size?.Diameter.Meters ?? 1e-6;
         for (var second = 1; second < places.Length; second++)

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using FlowCalc.Layouts.Mounts;
 using FlowCalc.Stock;
-using UnitsNet;
 
 namespace FlowCalc.Layouts.Reading.Mounts;
 
