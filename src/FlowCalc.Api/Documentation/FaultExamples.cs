@@ -60,7 +60,7 @@ internal static class FaultExamples
 
     static IEnumerable<(string Name, string Summary, Problem Problem)> OfLayout(string? call, ServiceLimits limits)
     {
-        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Unread(LayoutReader.Read(WrongLayout, new LayoutReaderOptions { NeedsBottle = call == "Discharge" }).Faults));
+        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Unread(LayoutReader.Read(WrongLayout, new LayoutReaderOptions { NeedsBottle = call == "Discharge", NeedsMount = call == "Mount" }).Faults));
         return call switch
         {
             "Flow" => [
@@ -71,6 +71,9 @@ internal static class FaultExamples
                 layout,
                 ("too-much", "More parts than one answer holds", Problems.TooMuch($"Its runs, bends, fittings, clips and hot places are {limits.CutListParts + 1L} together; this call takes {limits.CutListParts}.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.CutListTime))],
+            "Mount" => [
+                layout,
+                ("time", "Over the time limit", Problems.TooSlow(limits.MountTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

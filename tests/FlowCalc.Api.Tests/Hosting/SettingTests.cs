@@ -35,6 +35,8 @@ public sealed class SettingTests
     [InlineData("Limits:CutListPoints", "1")]
     [InlineData("Limits:CutListParts", "1000001")]
     [InlineData("Limits:CutListTime", "00:00:00")]
+    [InlineData("Limits:MountPoints", "1")]
+    [InlineData("Limits:MountTime", "00:00:00")]
     [InlineData("Limits:Concurrent", "-1")]
     [InlineData("Limits:Waiting", "-1")]
     [InlineData("Limits:RequestsPerMinute", "-5")]
