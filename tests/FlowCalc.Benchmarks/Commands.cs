@@ -20,6 +20,7 @@ internal static class Commands
                 StudyFigures.Print();
                 ToleranceFigures.Print();
                 CutListFigures.Print();
+                MountFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -32,6 +33,9 @@ internal static class Commands
                 return 0;
             case ["cut-list"]:
                 CutListFigures.Print();
+                return 0;
+            case ["mount"]:
+                MountFigures.Print();
                 return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
