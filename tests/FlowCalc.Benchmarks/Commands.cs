@@ -20,6 +20,8 @@ internal static class Commands
                 StudyFigures.Print();
                 ToleranceFigures.Print();
                 CutListFigures.Print();
+                DrawingFigures.Print();
+                ReportFigures.Print();
                 MountFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
@@ -30,6 +32,12 @@ internal static class Commands
             case ["studies"]:
                 StudyFigures.Print();
                 ToleranceFigures.Print();
+                return 0;
+            case ["drawing"]:
+                DrawingFigures.Print();
+                return 0;
+            case ["report"]:
+                ReportFigures.Print();
                 return 0;
             case ["cut-list"]:
                 CutListFigures.Print();
@@ -44,7 +52,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

@@ -25,9 +25,9 @@ internal static class CutListFigures
     }
 
     /// <summary>A trunk with a tee every half metre or so, a reducer at its end, and a drop of four bends from each, with places, joints and stock.</summary>
-    public static byte[] Document()
+    public static byte[] Document(int runs = Runs)
     {
-        const int tees = Runs / 2;
+        var tees = runs / 2;
         var text = new StringBuilder("""
             { "format": 1, "agent": "water", "ambientPressure": "1.01325 bara", "supply": { "pressure": "12 bar" },
               "tubes": { "trunk": { "outsideDiameter": "10 mm", "wall": "1 mm", "minimumBendRadius": "35 mm", "material": "aluminium" },

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Explanations;
 
 namespace FlowCalc.Api.Compare;
 
@@ -16,4 +18,9 @@ public sealed record CompareAnswer(
     ImmutableArray<ComparedNozzleAnswer> Nozzles,
     ImmutableArray<VariantAnswer> Answers,
     ImmutableArray<string> Cautions,
-    EngineAnswer Engine);
+    EngineAnswer Engine)
+{
+    /// <summary>How the numbers come about; only where <c>explain=true</c> asks for it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public StudyExplanationAnswer? Explanation { get; init; }
+}

@@ -1,8 +1,10 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Documentation;
+using FlowCalc.Api.Explanations;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
+using FlowCalc.Explanations;
 using FlowCalc.Layouts;
 using FlowCalc.Studies.Comparing;
 using FlowCalc.Studies.Reading;
@@ -29,5 +31,13 @@ internal static class CompareEndpoint
                 fault = null;
                 return CompareAnswers.Of(Comparison.Of(request, write.System, threads, cancel), write);
             },
-            static (text, answer) => text.Value(answer, AnswerJson.Default.CompareAnswer));
+            static (text, answer) => text.Value(answer, AnswerJson.Default.CompareAnswer),
+            new(
+                (CompareRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+                {
+                    fault = null;
+                    var result = Comparison.Of(request, write.System, threads, cancel);
+                    return CompareAnswers.Of(result, write) with { Explanation = ExplanationAnswers.Of(CompareExplainer.Of(result, cancel), write) };
+                },
+                CompareExplainer.Points, "points (those of the base and of every variant)"));
 }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Explanations;
 
 namespace FlowCalc.Api.CutLists;
 
@@ -23,4 +25,9 @@ public sealed record CutListAnswer(
     ImmutableArray<Assumption> Assumptions,
     ImmutableArray<LimitAnswer> Limits,
     ImmutableArray<string> Cautions,
-    EngineAnswer Engine);
+    EngineAnswer Engine)
+{
+    /// <summary>How the numbers come about; only where <c>explain=true</c> asks for it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public CutListExplanationAnswer? Explanation { get; init; }
+}

@@ -1,8 +1,10 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Documentation;
+using FlowCalc.Api.Explanations;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
+using FlowCalc.Explanations;
 using FlowCalc.Findings;
 using FlowCalc.Layouts;
 using FlowCalc.Routes;
@@ -33,16 +35,25 @@ internal static class CutListEndpoint
         Problem? fault = null;
         var isCsv = QueryChoice.Read(context.Request, Format, Formats, ref fault) == 1;
         var part = QueryChoice.Read(context.Request, Part, Parts, ref fault);
+        if (fault is null && isCsv && context.Request.Query.ContainsKey(LayoutQuery.Explain)) fault = Problems.Query(LayoutQuery.Explain, "It is of format=json; a table has no place for it.");
         if (fault is null && !isCsv && context.Request.Query.ContainsKey(Part)) fault = Problems.Query(Part, "It chooses a table of format=csv; JSON holds both.");
         if (fault is not null) return ProblemWriter.WriteAsync(context, fault);
 
         var options = new LayoutReaderOptions { MaximumPoints = limits.CutListPoints };
-        if (!isCsv) return LayoutCall.AnswerAsync<CutListAnswer>(context, limits, options, limits.CutListTime, Json, static (text, answer) => text.Value(answer, AnswerJson.Default.CutListAnswer), others: [Format, Part]);
+        if (!isCsv)
+            return LayoutCall.AnswerAsync<CutListAnswer>(
+                context, limits, options, limits.CutListTime, Json, static (text, answer) => text.Value(answer, AnswerJson.Default.CutListAnswer),
+                new(Explained, CutListExplainer.Parts, "runs, bends, fittings, clips and hot places"), Format, Part);
         context.Response.ContentType = Csv;
         return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.CutListTime, Table, static (text, table) => text.Raw(table), others: [Format, Part]);
 
         CutListAnswer? Json(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel) =>
             Work(layout, write, limits, out why, cancel) is { } work ? CutListAnswers.Of(layout, work.List, work.Judgement, write) : null;
+
+        CutListAnswer? Explained(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel) =>
+            Work(layout, write, limits, out why, cancel) is { } work
+                ? CutListAnswers.Of(layout, work.List, work.Judgement, write) with { Explanation = ExplanationAnswers.Of(CutListExplainer.Of(layout, work.List, cancel), write) }
+                : null;
 
         byte[]? Table(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel)
         {
@@ -58,8 +69,7 @@ internal static class CutListEndpoint
     static CutListWork? Work(Layout layout, UnitWriter write, ServiceLimits limits, out Problem? fault, CancellationToken cancel)
     {
         fault = null;
-        var parts = 0L;
-        foreach (var run in layout.Runs) parts += 1L + run.Bends.Length + run.Fittings.Length + run.HotPlaces.Length + (run.Clips?.Length ?? 0);
+        var parts = CutListExplainer.Parts(layout);
         if (parts > limits.CutListParts)
         {
             fault = Problems.TooMuch($"Its runs, bends, fittings, clips and hot places are {parts} together; this call takes {limits.CutListParts}.");

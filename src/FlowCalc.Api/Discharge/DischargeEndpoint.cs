@@ -38,7 +38,7 @@ internal static class DischargeEndpoint
                     var answer = Answer(layout, write, threads, out var discharge, cancel);
                     return answer with { Explanation = ExplanationAnswers.Of(DischargeExplainer.Of(layout, discharge, cancel), write) };
                 },
-                DischargeExplainer.Points));
+                DischargeExplainer.Points, "points (those of the layout in every case)"));
 
     static DischargeAnswer Answer(Layout layout, UnitWriter write, CaseThreads threads, out DischargeResult discharge, CancellationToken cancel)
     {

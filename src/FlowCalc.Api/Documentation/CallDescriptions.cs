@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
+using FlowCalc.Api.Drawing;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
@@ -70,13 +71,37 @@ internal static class CallDescriptions
 
                 As CSV (RFC 4180) the table `pieces` has one row a piece, its marks in columns of their own, and `order` one row a tube, bar, fitting, nozzle, clip and sleeve, then the findings and cautions. Lengths there are in mm, in or m by `units`, as the columns say, to a hundredth of a millimetre; text that a spreadsheet would take for a formula has an apostrophe before it; a table that is not plain ASCII starts with a byte order mark.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CutListPoints} points, at most {limits.CutListParts} runs, bends, fittings, clips and hot places together, and {limits.CutListTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CutListPoints} points, at most {limits.CutListParts} runs, bends, fittings, clips and hot places together, and {limits.CutListTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} of these parts. {NoReplacement}
                 """));
             AddChoice(operation, CutListEndpoint.Format, CutListEndpoint.Formats, "How to write the answer.");
             AddChoice(operation, CutListEndpoint.Part, CutListEndpoint.Parts, "Which table, of `format=csv` alone.");
+            AddExplain(operation, "of each run its legs, turns, setbacks, arcs, allowances, marks and clips, of each tube what is ordered, how it is packed and below which no packing goes: equations with their numbers in place and their sources; of `format=json` alone");
             SetExample(operation, "200", Json, ContractExamples.Answer("cutlist"), "The cut list; the example shows the first two entries of every list.");
             if (operation.Responses?.GetValueOrDefault("200")?.Content?.TryGetValue(Csv, out var table) == true)
                 (table.Schema, table.Example) = (new OpenApiSchema { Type = JsonSchemaType.String }, CsvExample);
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes <c>POST /v1/drawing</c>.</summary>
+    public static void DescribeDrawing(this RouteHandlerBuilder call) => call
+        .Produces<string>(200, DrawingEndpoint.Svg)
+        .ProducesFaults(400, 413, 415, 422, 429)
+        .AddOpenApiOperationTransformer((operation, context, _) =>
+        {
+            var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
+            DescribeLayoutCall(operation, FormattableString.Invariant(
+                $"""
+                Takes a layout document and draws it as SVG: tubes in width by bore and in colour and dashes by what `colour` says of the steady flow, names and numbers beside points and runs, a mark at every place that a finding concerns, a legend, and the cautions. `view=isometric` draws it in space, to scale, and needs a place of every point; `tree` draws it from the supply to the nozzles without places. `auto` is isometric where every point has a place. A name that is too long ends in an ellipsis; its tip has it in full.
+
+                With `colour=none` the layout is drawn alone: no flow is solved, so that a layout whose flow is not found, which is else a 422 as on `/v1/flow`, can be drawn too.
+
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DrawingPoints} points, at most {limits.DrawingParts} runs, corners and fittings together, and {limits.DrawingTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                """));
+            AddChoice(operation, DrawingEndpoint.View, DrawingEndpoint.Views, "How the layout is laid on the sheet.");
+            AddChoice(operation, DrawingEndpoint.Colour, DrawingEndpoint.Colours, "What colours and dashes tell: the flow of each run and nozzle, the pressure at the end of each, the part of the whole flow in each run and each nozzle's deviation from its wanted share, or nothing.");
+            SetExample(operation, "200", DrawingEndpoint.Svg, null, "The drawing, an SVG document that stands alone: it loads nothing and runs nothing.");
+            if (operation.Responses?.GetValueOrDefault("200")?.Content?.TryGetValue(DrawingEndpoint.Svg, out var drawing) == true)
+                (drawing.Schema, drawing.Example) = (new OpenApiSchema { Type = JsonSchemaType.String }, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 400\" width=\"640\" height=\"400\">…</svg>");
             return Task.CompletedTask;
         });
 
@@ -134,7 +159,7 @@ internal static class CallDescriptions
         });
     }
 
-    static void DescribeLayoutCall(OpenApiOperation operation, string description) => DescribeBody(
+    public static void DescribeLayoutCall(OpenApiOperation operation, string description) => DescribeBody(
         operation, description, "A layout document, UTF-8, whose JSON Schema is also at `/v1/layout-schema`. Unknown fields and repeated names are faults.", ContractExamples.Demo());
 
     public static void DescribeBody(OpenApiOperation operation, string description, string body, JsonNode example)
@@ -162,7 +187,7 @@ internal static class CallDescriptions
         });
     }
 
-    static void AddExplain(OpenApiOperation operation, string what) => operation.Parameters!.Add(new OpenApiParameter
+    public static void AddExplain(OpenApiOperation operation, string what) => operation.Parameters!.Add(new OpenApiParameter
     {
         Name = LayoutQuery.Explain,
         In = ParameterLocation.Query,
@@ -182,7 +207,7 @@ internal static class CallDescriptions
             };
     }
 
-    static void AddChoice(OpenApiOperation operation, string name, string[] words, string description) =>
+    public static void AddChoice(OpenApiOperation operation, string name, string[] words, string description) =>
         operation.Parameters!.Add(new OpenApiParameter
         {
             Name = name,

@@ -71,6 +71,16 @@ internal static class FaultExamples
                 layout,
                 ("too-much", "More parts than one answer holds", Problems.TooMuch($"Its runs, bends, fittings, clips and hot places are {limits.CutListParts + 1L} together; this call takes {limits.CutListParts}.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.CutListTime))],
+            "Drawing" => [
+                layout,
+                ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge. With colour=none the layout is drawn without a flow.")),
+                ("too-much", "More parts than one drawing holds", Problems.TooMuch($"Its runs, corners and fittings are {limits.DrawingParts + 1L} together; this call takes {limits.DrawingParts}.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.DrawingTime))],
+            "Report" => [
+                layout,
+                ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge.")),
+                ("too-much", "More parts than a report holds", Problems.TooMuch($"Its runs, bends, fittings, clips, hot places and zones are {limits.ReportParts + 1L} together; this call takes {limits.ReportParts}.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.ReportTime))],
             "Mount" => [
                 layout,
                 ("time", "Over the time limit", Problems.TooSlow(limits.MountTime))],

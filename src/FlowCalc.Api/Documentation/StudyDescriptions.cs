@@ -18,8 +18,9 @@ internal static class StudyDescriptions
                 $"""
                 Takes a layout document and named variants of it, and answers all of them side by side: the steady flow and, where the supply is a bottle, the discharge of each, every nozzle's difference from the base, and a ranking with its reason. A variant sets parts of the base by id, such as `"runs/R11/tube": "feed"` (`null` takes a part away), or is a whole layout. Points and runs go by id, attitudes by name, entries of other lists by their place from 0; a stroke within a name is `~1`, a tilde `~0`.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Variants} variants of at most {limits.DischargePoints} points each, and {limits.CompareTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Variants} variants of at most {limits.DischargePoints} points each, and {limits.CompareTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} points of all layouts together. {CallDescriptions.NoReplacement}
                 """), "A layout and its variants, UTF-8. Unknown fields and repeated names are faults.", ContractExamples.Request("compare"));
+            CallDescriptions.AddExplain(operation, "the steady flow of the base and of every variant, each nozzle's differences, and the numbers by which they are ranked: equations with their numbers in place and their sources");
             CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, ContractExamples.Answer("compare"), "The comparison; the example shows the first two entries of every list.");
             return Task.CompletedTask;
         });
@@ -37,8 +38,9 @@ internal static class StudyDescriptions
 
                 `free` names runs and nozzles by id (`runs/…` or `points/…` where both have it); an array within it is a group that keeps one choice. Left out, everything is free that the stock has sizes for. What is there may always stay. An orifice without a discharge coefficient keeps the nozzle's own. `within` is the time of the requirement's part and counts in every case of the document.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.SizePoints} points, {limits.SizeStock} tubes and {limits.SizeStock} nozzle sizes, work of {limits.SizeWork} solves, after which the search answers with what it has, and {limits.SizeTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.SizePoints} points, {limits.SizeStock} tubes and {limits.SizeStock} nozzle sizes, work of {limits.SizeWork} solves, after which the search answers with what it has, and {limits.SizeTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} points. {CallDescriptions.NoReplacement}
                 """), "A layout, a stock, what is free, a wish and an objective, UTF-8. Unknown fields and repeated names are faults.", ContractExamples.Request("size"));
+            CallDescriptions.AddExplain(operation, "the steady flow with the sizes, each nozzle's deviation, and what the objective comes to, piece by piece: equations with their numbers in place and their sources");
             CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, ContractExamples.Answer("size"), "The sizes; the example shows the first two entries of every list.");
             return Task.CompletedTask;
         });

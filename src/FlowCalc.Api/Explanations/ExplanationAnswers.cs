@@ -22,13 +22,26 @@ internal static class ExplanationAnswers
         [.. explanation.Cases.Select(one => new CaseExplanationAnswer(write.Of(one.Temperature.Kelvins, QuantityKind.Temperature), one.Attitude, Steps(one.Steps, write), States(one.States, write)))],
         explanation.LeftOut);
 
+    /// <summary>The explanation of a cut list.</summary>
+    /// <exception cref="NotFiniteException">A number of it is not finite.</exception>
+    public static CutListExplanationAnswer Of(CutListExplanation explanation, UnitWriter write) =>
+        new(Equations(explanation.Equations), Steps(explanation.Steps, write), explanation.LeftOut);
+
+    /// <summary>The explanation of a study.</summary>
+    /// <exception cref="NotFiniteException">A number of it is not finite.</exception>
+    public static StudyExplanationAnswer Of(StudyExplanation explanation, UnitWriter write) => new(
+        Equations(explanation.Equations),
+        [.. explanation.Layouts.Select(one => new LayoutExplanationAnswer(one.Name, Steps(one.Steps, write), States(one.States, write)))],
+        Steps(explanation.Steps, write),
+        explanation.LeftOut);
+
     static ImmutableArray<EquationAnswer> Equations(ImmutableArray<Equation> equations) =>
         [.. equations.Select(equation => new EquationAnswer(
             equation.Id, equation.Name, equation.Form, [.. equation.Symbols.Select(symbol => new SymbolAnswer(symbol.Symbol, symbol.Meaning, symbol.Unit.Si))], equation.Range, equation.Source))];
 
     static ImmutableArray<StepAnswer> Steps(ImmutableArray<ExplanationStep> steps, UnitWriter write) =>
         [.. steps.Select(step => new StepAnswer(
-            Word(step.Place), step.Id, step.Part, step.CountsAs is { } kind ? LossWords.Of(kind) : null, step.Equation.Id,
+            ExplainedPlaceWords.Of(step.Place), step.Id, step.Part, step.CountsAs is { } kind ? LossWords.Of(kind) : null, step.Equation.Id,
             [.. step.Values.Select(value => Value(value, write))], Value(step.Result, write), WorkedLine.Of(step, write.System)))];
 
     static ImmutableArray<PathStateAnswer> States(ImmutableArray<PathState> states, UnitWriter write) =>
@@ -41,12 +54,4 @@ internal static class ExplanationAnswers
         var (number, unit) = write.Of(value.Si, value.Unit);
         return new(value.Symbol, number, unit);
     }
-
-    static string Word(ExplainedPlace place) => place switch
-    {
-        ExplainedPlace.Supply => "supply",
-        ExplainedPlace.Run => "run",
-        ExplainedPlace.Point => "point",
-        _ => throw new ArgumentOutOfRangeException(nameof(place), place, "Not a place."),
-    };
 }

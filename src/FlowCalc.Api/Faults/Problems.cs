@@ -42,8 +42,8 @@ internal static class Problems
         return one with { Errors = errors };
     }
 
-    public static Problem TooMuchToExplain(long points, int most) => Query(LayoutQuery.Explain, Invariant(
-        $"There are {points} points to explain (on a discharge, those of the layout in every case); at most {most} are explained. Ask without it, or with fewer points or cases."));
+    public static Problem TooMuchToExplain(long count, string what, int most) => Query(LayoutQuery.Explain, Invariant(
+        $"There are {count} {what} to explain; at most {most} are explained. Ask without it, or with fewer."));
 
     public static Problem NoSuch(string what, string id, string where) => Of(404, $"There is no {what} \"{Shortened(id)}\"; GET {where} lists those that there are.");
 

@@ -22,7 +22,7 @@ internal static class FlowEndpoint
             .WithSummary("Steady flow of a layout")
             .DescribeFlow();
 
-    static readonly ExplainedWork<Layout, FlowAnswer> Explained = new(Explain, layout => layout.Points.Length);
+    static readonly ExplainedWork<Layout, FlowAnswer> Explained = new(Explain, layout => layout.Points.Length, "points");
 
     static Task AnswerAsync(HttpContext context, ServiceLimits limits) =>
         LayoutCall.AnswerAsync<FlowAnswer>(context, limits, new LayoutReaderOptions { MaximumPoints = limits.Points }, limits.FlowTime, Answer, FlowAnswerWriter.Write, Explained);

@@ -68,7 +68,7 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/size</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan SizeTime { get; init; } = TimeSpan.FromSeconds(30);
 
-    /// <summary>Most points that <c>explain=true</c> explains, 2 to 10 000; on <c>/v1/discharge</c> points of the layout times cases. An explanation has about 10 kB a point.</summary>
+    /// <summary>Most points that <c>explain=true</c> explains, 2 to 10 000; on <c>/v1/discharge</c> and a study of a discharge points of the layout times cases, on <c>/v1/compare</c> those of all layouts, on <c>/v1/cut-list</c> runs, bends, fittings, clips and hot places instead. An explanation has about 10 kB a point.</summary>
     public int ExplainedPoints { get; init; } = 500;
     /// <summary>Most points of a layout on <c>/v1/cut-list</c>, 2 to 100 000.</summary>
     public int CutListPoints { get; init; } = 10_000;
@@ -78,6 +78,24 @@ public sealed class ServiceLimits
 
     /// <summary>Longest time for the answer to <c>/v1/cut-list</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan CutListTime { get; init; } = TimeSpan.FromSeconds(4);
+
+    /// <summary>Most points of a layout on <c>/v1/drawing</c>, 2 to 5 000.</summary>
+    public int DrawingPoints { get; init; } = 500;
+
+    /// <summary>Most runs, corners and fittings together on <c>/v1/drawing</c>, 2 to 100 000.</summary>
+    public int DrawingParts { get; init; } = 5_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/drawing</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan DrawingTime { get; init; } = TimeSpan.FromSeconds(4);
+
+    /// <summary>Most points of a layout on <c>/v1/report</c>, 2 to 1 000.</summary>
+    public int ReportPoints { get; init; } = 200;
+
+    /// <summary>Most runs, bends, fittings, clips, hot places and zones together on <c>/v1/report</c>, 2 to 100 000.</summary>
+    public int ReportParts { get; init; } = 2_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/report</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan ReportTime { get; init; } = TimeSpan.FromSeconds(20);
 
     /// <summary>Most points of a layout on <c>/v1/mount</c>, 2 to 100 000.</summary>
     public int MountPoints { get; init; } = 10_000;
@@ -128,6 +146,12 @@ public sealed class ServiceLimits
         && CutListPoints is >= 2 and <= 100_000
         && CutListParts is >= 2 and <= 1_000_000
         && IsTime(CutListTime)
+        && DrawingPoints is >= 2 and <= 5_000
+        && DrawingParts is >= 2 and <= 100_000
+        && IsTime(DrawingTime)
+        && ReportPoints is >= 2 and <= 1_000
+        && ReportParts is >= 2 and <= 100_000
+        && IsTime(ReportTime)
         && MountPoints is >= 2 and <= 100_000
         && IsTime(MountTime)
         && Concurrent is >= 0 and <= 1_000

@@ -25,26 +25,28 @@ internal static class JobCall
     /// <param name="jobs">The jobs.</param>
     /// <param name="longest">Longest time for reading the request.</param>
     /// <param name="read">Reads its body.</param>
-    /// <param name="work">What is to be worked out, in the units asked for.</param>
+    /// <param name="work">What is to be worked out, in the units asked for, and whether it is to be explained.</param>
+    /// <param name="count">How much there is to explain.</param>
+    /// <param name="what">What that counts.</param>
     public static Task HandInAsync<TRequest>(
-        HttpContext context, ServiceLimits limits, JobStore jobs, TimeSpan longest, BodyReader<TRequest> read, Func<TRequest, UnitWriter, IJobWork> work)
+        HttpContext context, ServiceLimits limits, JobStore jobs, TimeSpan longest, BodyReader<TRequest> read, Func<TRequest, UnitWriter, bool, IJobWork> work,
+        Func<TRequest, long> count, string what)
         where TRequest : class
     {
-        return DocumentCall.AnswerAsync<TRequest, Job>(
-            context, limits, longest, read,
-            (TRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+        return DocumentCall.AnswerAsync(context, limits, longest, read, HandIn(explains: false), JobAnswers.Write, new ExplainedWork<TRequest, Job>(HandIn(explains: true), count, what));
+
+        DocumentWork<TRequest, Job> HandIn(bool explains) => (TRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+        {
+            var job = jobs.Submit(work(request, write, explains), out fault);
+            if (job is null)
             {
-                var job = jobs.Submit(work(request, write), out fault);
-                if (job is null)
-                {
-                    if (fault!.Status == StatusCodes.Status429TooManyRequests) context.Response.Headers.RetryAfter = "5";
-                    return null;
-                }
-                context.Response.StatusCode = StatusCodes.Status202Accepted;
-                context.Response.Headers.Location = JobEndpoints.PathOf(job);
-                context.Response.Headers["Preference-Applied"] = Preference;
-                return job;
-            },
-            JobAnswers.Write);
+                if (fault!.Status == StatusCodes.Status429TooManyRequests) context.Response.Headers.RetryAfter = "5";
+                return null;
+            }
+            context.Response.StatusCode = StatusCodes.Status202Accepted;
+            context.Response.Headers.Location = JobEndpoints.PathOf(job);
+            context.Response.Headers["Preference-Applied"] = Preference;
+            return job;
+        };
     }
 }

@@ -28,9 +28,25 @@ internal static class DocumentCall
     /// <param name="writer">Writes its answer.</param>
     /// <param name="explained">What it works out where the query asks for an explanation; null for a call that has none.</param>
     /// <param name="others">Names of the query that the call has read itself.</param>
-    public static async Task AnswerAsync<TRequest, TAnswer>(
+    public static Task AnswerAsync<TRequest, TAnswer>(
         HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Action<JsonText, TAnswer> writer,
         ExplainedWork<TRequest, TAnswer>? explained = null, params string[] others)
+        where TRequest : class
+        where TAnswer : class =>
+        AnswerAsync(context, limits, longest, read, work, answer => AnswerWriter.WriteAsync(context, answer, writer), explained, others);
+
+    /// <summary>Reads the request, works, and delivers the answer or writes the fault.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="limits">Limits of the service.</param>
+    /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
+    /// <param name="read">Reads its body.</param>
+    /// <param name="work">What it works out.</param>
+    /// <param name="deliver">Writes its answer into the response.</param>
+    /// <param name="explained">What it works out where the query asks for an explanation; null for a call that has none.</param>
+    /// <param name="others">Names of the query that the call has read itself.</param>
+    public static async Task AnswerAsync<TRequest, TAnswer>(
+        HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Func<TAnswer, Task> deliver,
+        ExplainedWork<TRequest, TAnswer>? explained, string[] others)
         where TRequest : class
         where TAnswer : class
     {
@@ -42,7 +58,7 @@ internal static class DocumentCall
             fault = body is null ? Problems.TooLarge(limits) : null;
             if (body is not null && Answer(body.Bytes, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, out fault, context.RequestAborted) is { } answer)
             {
-                await AnswerWriter.WriteAsync(context, answer, writer);
+                await deliver(answer);
                 return;
             }
         }
@@ -54,8 +70,8 @@ internal static class DocumentCall
         where TAnswer : class =>
         (TRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
         {
-            var points = explained.Points(request);
-            fault = points > limits.ExplainedPoints ? Problems.TooMuchToExplain(points, limits.ExplainedPoints) : null;
+            var count = explained.Count(request);
+            fault = count > limits.ExplainedPoints ? Problems.TooMuchToExplain(count, explained.What, limits.ExplainedPoints) : null;
             return fault is null ? explained.Work(request, write, out fault, cancel) : null;
         };
 

@@ -21,9 +21,24 @@ internal static class LayoutCall
         HttpContext context, ServiceLimits limits, LayoutReaderOptions options, TimeSpan longest, DocumentWork<Layout, TAnswer> work, Action<JsonText, TAnswer> writer,
         ExplainedWork<Layout, TAnswer>? explained = null, params string[] others)
         where TAnswer : class =>
-        DocumentCall.AnswerAsync(context, limits, longest, (utf8, cancel) =>
-        {
-            var reading = LayoutReader.Read(utf8, options, cancel);
-            return new StudyReading<Layout>(reading.Layout, reading.Faults);
-        }, work, writer, explained, others);
+        DocumentCall.AnswerAsync(context, limits, longest, Reader(options), work, writer, explained, others);
+
+    /// <summary>The same for an answer that is no JSON.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="limits">Limits of the service.</param>
+    /// <param name="options">What a document may hold on this call.</param>
+    /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
+    /// <param name="work">What it works out.</param>
+    /// <param name="deliver">Writes its answer into the response.</param>
+    /// <param name="others">Names of the query that the call has read itself.</param>
+    public static Task AnswerAsync<TAnswer>(
+        HttpContext context, ServiceLimits limits, LayoutReaderOptions options, TimeSpan longest, DocumentWork<Layout, TAnswer> work, Func<TAnswer, Task> deliver, params string[] others)
+        where TAnswer : class =>
+        DocumentCall.AnswerAsync(context, limits, longest, Reader(options), work, deliver, null, others);
+
+    static BodyReader<Layout> Reader(LayoutReaderOptions options) => (utf8, cancel) =>
+    {
+        var reading = LayoutReader.Read(utf8, options, cancel);
+        return new StudyReading<Layout>(reading.Layout, reading.Faults);
+    };
 }

@@ -9,13 +9,13 @@ internal static class QueryChoice
     /// <param name="request">The request.</param>
     /// <param name="name">The parameter.</param>
     /// <param name="words">The words that fit.</param>
-    /// <param name="fault">What does not fit is put here, unless a fault is known already.</param>
+    /// <param name="fault">What does not fit is added here.</param>
     public static int Read(HttpRequest request, string name, string[] words, ref Problem? fault)
     {
         if (!request.Query.TryGetValue(name, out var values)) return 0;
-        if (values.Count != 1) fault ??= Problems.Query(name, "It stands more than once; once is enough.");
+        if (values.Count != 1) fault = Problems.Together(fault, Problems.Query(name, "It stands more than once; once is enough."));
         else if (Array.IndexOf(words, values[0]) is >= 0 and var word) return word;
-        else fault ??= Problems.Query(name, $"\"{Problems.Shortened(values[0] ?? "")}\" does not fit; those that do are {string.Join(" and ", words)}.");
+        else fault = Problems.Together(fault, Problems.Query(name, $"\"{Problems.Shortened(values[0] ?? "")}\" does not fit; those that do are {string.Join(" and ", words)}."));
         return 0;
     }
 }

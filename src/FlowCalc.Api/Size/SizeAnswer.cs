@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Explanations;
 using FlowCalc.Api.Flow;
 
 namespace FlowCalc.Api.Size;
@@ -43,4 +45,9 @@ public sealed record SizeAnswer(
     ImmutableArray<Assumption> Assumptions,
     ImmutableArray<LimitAnswer> Limits,
     ImmutableArray<string> Cautions,
-    EngineAnswer Engine);
+    EngineAnswer Engine)
+{
+    /// <summary>How the numbers come about; only where <c>explain=true</c> asks for it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public StudyExplanationAnswer? Explanation { get; init; }
+}

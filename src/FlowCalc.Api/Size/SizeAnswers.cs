@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Explanations;
 using FlowCalc.Api.Flow;
+using FlowCalc.Explanations;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
@@ -16,8 +18,13 @@ namespace FlowCalc.Api.Size;
 internal static class SizeAnswers
 {
     /// <summary>The answer.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="result">What came of it.</param>
+    /// <param name="write">The units of the answer.</param>
+    /// <param name="explains">Whether it is to be explained.</param>
+    /// <param name="cancel">Asked throughout.</param>
     /// <exception cref="NotFiniteException">A number of the result is not finite.</exception>
-    public static SizeAnswer Of(SizeRequest request, SizingResult result, UnitWriter write, CancellationToken cancel)
+    public static SizeAnswer Of(SizeRequest request, SizingResult result, UnitWriter write, bool explains, CancellationToken cancel)
     {
         var (problem, layout) = (request.Problem, request.Problem.Layout);
         var document = result.Best is { } best ? SizedDocument.Of(request, best, cancel) : null;
@@ -42,7 +49,10 @@ internal static class SizeAnswers
             [.. (flow?.Assumptions ?? layout.Assumptions).Concat(request.Assumptions).Concat(SizingAssumptions.Of(request, result)).Distinct()],
             judged is null ? [] : LimitAnswers.Of(judged.Limits, write),
             Cautions.For(layout),
-            Engine.Answer);
+            Engine.Answer)
+        {
+            Explanation = explains ? ExplanationAnswers.Of(SizeExplainer.Of(problem, result, document?.Layout, flow, cancel), write) : null,
+        };
     }
 
     /// <summary>A number in an objective's measure; null for none.</summary>

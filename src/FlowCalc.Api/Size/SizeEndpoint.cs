@@ -20,15 +20,19 @@ internal static class SizeEndpoint
             .WithSummary("Bores and orifices from a stock that meet a wish")
             .DescribeSize();
 
-    static Task AnswerAsync(HttpContext context, ServiceLimits limits, CaseThreads threads) =>
-        DocumentCall.AnswerAsync<SizeRequest, SizeAnswer>(
+    static Task AnswerAsync(HttpContext context, ServiceLimits limits, CaseThreads threads)
+    {
+        return DocumentCall.AnswerAsync<SizeRequest, SizeAnswer>(
             context, limits, limits.SizeTime,
             (utf8, cancel) => SizeReader.Read(utf8, new LayoutReaderOptions { MaximumPoints = limits.SizePoints }, limits.SizeStock, limits.SizeWork, cancel),
-            (SizeRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
-            {
-                var result = LayoutSizing.Solve(request.Problem, threads, cancel);
-                fault = result.Failure is { } failure ? Problems.NoAnswer(failure) : null;
-                return fault is null ? SizeAnswers.Of(request, result, write, cancel) : null;
-            },
-            static (text, answer) => text.Value(answer, AnswerJson.Default.SizeAnswer));
+            Work(explains: false), static (text, answer) => text.Value(answer, AnswerJson.Default.SizeAnswer),
+            new(Work(explains: true), request => request.Problem.Layout.Points.Length, "points"));
+
+        DocumentWork<SizeRequest, SizeAnswer> Work(bool explains) => (SizeRequest request, UnitWriter write, out Problem? fault, CancellationToken cancel) =>
+        {
+            var result = LayoutSizing.Solve(request.Problem, threads, cancel);
+            fault = result.Failure is { } failure ? Problems.NoAnswer(failure) : null;
+            return fault is null ? SizeAnswers.Of(request, result, write, explains, cancel) : null;
+        };
+    }
 }

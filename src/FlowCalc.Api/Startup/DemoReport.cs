@@ -35,7 +35,8 @@ internal static class DemoReport
     {
         foreach (var address in addresses.Select(Reachable))
         {
-            console.WriteLine($"Open {address}/docs                   the calls, readable, to try out");
+            console.WriteLine($"Open {address}/                       the workbench: the same layout to look at and to change");
+            console.WriteLine($"     {address}/docs                   the calls, readable, to try out");
             console.WriteLine($"     {address}/openapi/v1.json        the contract");
             console.WriteLine($"     {address}/v1/examples            example layouts to POST to /v1/flow or /v1/discharge");
         }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Explanations;
 
 namespace FlowCalc.Api.Tolerance;
 
@@ -31,4 +33,9 @@ public sealed record ToleranceAnswer(
     ImmutableArray<string> Method,
     ImmutableArray<Assumption> Assumptions,
     ImmutableArray<string> Cautions,
-    EngineAnswer Engine);
+    EngineAnswer Engine)
+{
+    /// <summary>How the numbers come about; only where <c>explain=true</c> asks for it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public StudyExplanationAnswer? Explanation { get; init; }
+}

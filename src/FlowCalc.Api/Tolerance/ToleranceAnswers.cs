@@ -66,27 +66,17 @@ internal static class ToleranceAnswers
 
     static FigureAnswer Spread(FigureSpread spread, UnitWriter write)
     {
-        var (kind, summary) = (KindOf(spread.Figure), spread.Summary);
+        var (kind, summary) = (FigureUnits.KindOf(spread.Figure), spread.Summary);
         return new(
-            Lower(spread.Figure.ToString()), kind is { } known ? write.Of(0, known).Unit : "1", Told(summary.Design), summary.Count, summary.Never,
+            FigureUnits.WordOf(spread.Figure), kind is { } known ? write.Of(0, known).Unit : "1", Told(summary.Design), summary.Count, summary.Never,
             Told(summary.Mean), Told(summary.StandardDeviation), Told(summary.Least), Told(summary.P05), Told(summary.P50), Told(summary.P95), Told(summary.Greatest));
 
         double? Told(double? si) => si is { } number ? kind is { } quantity ? write.Of(number, quantity).Value : UnitWriter.Plain(number) : null;
     }
 
     static SensitivityAnswer Sensitivity(FigureSensitivity one) => new(
-        one.Case, Lower(one.Figure.ToString()), one.Samples, one.Statement,
+        one.Case, FigureUnits.WordOf(one.Figure), one.Samples, one.Statement,
         [.. one.Inputs.Select(input => new InputIndexAnswer(input.Path, UnitWriter.Plain(input.Index.Value), UnitWriter.Plain(input.Index.StandardError)))]);
-
-    static QuantityKind? KindOf(Figure figure) => figure switch
-    {
-        Figure.MassFlow or Figure.PeakMassFlow => QuantityKind.MassFlow,
-        Figure.Pressure => QuantityKind.Pressure,
-        Figure.Mass or Figure.LeftBehind => QuantityKind.Mass,
-        Figure.Arrival or Figure.LastArrival or Figure.Time95 or Figure.RequiredTime
-            or Figure.LiquidEnd or Figure.End => QuantityKind.Time,
-        _ => null,
-    };
 
     static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

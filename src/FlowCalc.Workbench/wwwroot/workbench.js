@@ -5,7 +5,7 @@ const prefix = "flowcalc:desk:";
 const tab = (sessionStorage["flowcalc:tab"] ??= crypto.randomUUID?.() ?? String(Math.random()).slice(2));
 let steps = [];
 
-const bytes = text => DotNet.createJSStreamReference(new TextEncoder().encode(text));
+const bytes = text => new TextEncoder().encode(text);
 
 /** The desk of this tab, or the one that was used last, as JSON; empty text for none. */
 export function kept() {
@@ -43,7 +43,7 @@ function forget(keepNewest) {
 export function hash() {
   const text = location.hash;
   if (text) history.replaceState(null, "", location.pathname);
-  return bytes(text);
+  return bytes(text || "#");
 }
 
 export const address = () => location.origin + location.pathname;

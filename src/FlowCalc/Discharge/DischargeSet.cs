@@ -34,7 +34,7 @@ internal sealed class DischargeSet
     {
         var line = CompiledLine.Of(layout, bottle);
         return layout.Agent is LiquidAgent liquid
-            ? new CaseAnswer(layout, liquid, bottle, line, requirement, depth, cancellation).Of
+            ? new CaseAnswer(layout, liquid, bottle, line, requirement, depth == DischargeDepth.WithoutBand ? DischargeDepth.Whole : depth, cancellation).Of
             : new ExpandingCase(layout, (ExpandingAgent)layout.Agent, bottle, line, requirement, depth, cancellation).Of;
     }
 

@@ -27,10 +27,19 @@ public static class LayoutDischarge
     /// <returns>As without a scheduler.</returns>
     /// <exception cref="ArgumentException">The layout's supply is not a bottle.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static DischargeResult Solve(Layout layout, TaskScheduler scheduler, CancellationToken cancellationToken)
+    public static DischargeResult Solve(Layout layout, TaskScheduler scheduler, CancellationToken cancellationToken) => Solve(layout, DischargeDepth.Whole, scheduler, cancellationToken);
+
+    /// <summary>Follows every case to a depth.</summary>
+    /// <param name="layout">A checked layout.</param>
+    /// <param name="depth">How far.</param>
+    /// <param name="scheduler">Where cases run beside the caller's thread.</param>
+    /// <param name="cancellationToken">Asked throughout.</param>
+    /// <returns>One entry a case.</returns>
+    /// <exception cref="ArgumentException">The layout's supply is not a bottle.</exception>
+    internal static DischargeResult Solve(Layout layout, DischargeDepth depth, TaskScheduler scheduler, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(scheduler);
-        var set = DischargeSet.Of(layout, DischargeDepth.Whole, cancellationToken);
+        var set = DischargeSet.Of(layout, depth, cancellationToken);
         var cases = new DischargeCase[set.Count];
         // Cases know nothing of each other.
         Parallel.For(0, cases.Length, new ParallelOptions { TaskScheduler = scheduler, CancellationToken = cancellationToken }, at => cases[at] = set.Answer(at));

@@ -14,6 +14,9 @@ public readonly record struct SymbolUnit(string Si, QuantityKind? Kind, bool IsA
     /// <summary>An absolute pressure.</summary>
     public static SymbolUnit AbsolutePressure { get; } = new("Pa(a)", QuantityKind.Pressure, true);
 
+    /// <summary>The SI unit of whatever a step is about; in the step itself that unit stands.</summary>
+    public static SymbolUnit OfFigure { get; } = new("SI", null, false);
+
     /// <summary>The unit of a kind of quantity; a pressure gauge, or a difference.</summary>
     /// <param name="kind">What is measured.</param>
     public static SymbolUnit Of(QuantityKind kind) => new(WritingUnits.Of(kind, UnitSystem.Si).Symbol, kind, false);

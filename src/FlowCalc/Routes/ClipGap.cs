@@ -1,10 +1,5 @@
 namespace FlowCalc.Routes;
 
-/// <summary>A clip whose place is fixed by a fitting or a bend.</summary>
-/// <param name="At">Where, m along the run.</param>
-/// <param name="IsBesideCarried">Whether the fitting beside it is one that the tube carries.</param>
-readonly record struct ClipAnchor(double At, bool IsBesideCarried);
-
 /// <summary>What lies between two such clips: as few equal spans as the spacing allows, each beside a fitting that the tube carries a fifth shorter.</summary>
 /// <param name="Inner">Clips between the two.</param>
 /// <param name="Unit">Length of a span that is not shortened, m.</param>

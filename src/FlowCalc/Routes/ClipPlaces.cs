@@ -13,12 +13,6 @@ namespace FlowCalc.Routes;
 /// </remarks>
 sealed class ClipPlaces(Layout layout, AssumptionLog log, CancellationToken cancellation)
 {
-    /// <summary>Farthest from a fitting or a bend to its clip, m.</summary>
-    public const double First = 0.1;
-
-    // A clip and its screw need about this much straight tube (common practice, no source), m.
-    const double Width = 0.02;
-
     // More than this many places in a run, or in all, are counted and not listed.
     const int MostInRun = 500, MostInAll = 50_000;
 
@@ -38,14 +32,10 @@ sealed class ClipPlaces(Layout layout, AssumptionLog log, CancellationToken canc
             foreach (var bend in run.Bends) unplaced += 2L * bend.Count;
         if (!(run.Length.Meters > 0)) return new RunClips(spacing, table, [], 0, unplaced, false, Length.Zero, table, Length.Zero);
 
-        var anchors = Anchors(run);
-        var gaps = new ClipGap[Math.Max(0, anchors.Count - 1)];
+        var anchors = ClipAnchors.Of(layout, run, cancellation);
+        var gaps = ClipAnchors.Gaps(anchors, spacing.Meters);
         long count = anchors.Count;
-        for (var gap = 0; gap < gaps.Length; gap++)
-        {
-            gaps[gap] = ClipGap.Between(anchors[gap], anchors[gap + 1], spacing.Meters);
-            count += gaps[gap].Inner;
-        }
+        foreach (var gap in gaps) count += gap.Inner;
         var places = Listed(index, count, anchors, gaps);
         // Places made here keep the spacing that is asked for; the table may ask for less.
         return new RunClips(spacing, table, places, count, unplaced, false, spacing, table, Length.Zero);
@@ -67,43 +57,6 @@ sealed class ClipPlaces(Layout layout, AssumptionLog log, CancellationToken canc
             for (var inner = 1; inner <= gaps[anchor].Inner; inner++) places.Add(Length.FromMeters(anchors[anchor].At + gaps[anchor].To(inner)));
         }
         return places.MoveToImmutable();
-    }
-
-    // Along each straight: at both its ends, or once in the middle where it is short.
-    List<ClipAnchor> Anchors(Run run)
-    {
-        List<ClipAnchor> anchors = [];
-        var (from, isCarried) = (0.0, Carries(layout.Points[run.From]));
-        foreach (var (start, end, isFitting) in Breaks(run))
-        {
-            if ((anchors.Count & 0xFFF) == 0) cancellation.ThrowIfCancellationRequested();
-            AddStraight(anchors, from, start, isCarried, isFitting);
-            (from, isCarried) = (end, isFitting);
-        }
-        AddStraight(anchors, from, run.Length.Meters, isCarried, Carries(layout.Points[run.To]));
-        return anchors;
-    }
-
-    static void AddStraight(List<ClipAnchor> anchors, double from, double to, bool carriesBefore, bool carriesBehind)
-    {
-        var width = to - from;
-        if (width < Width) return;
-        if (width <= 2 * First)
-        {
-            anchors.Add(new ClipAnchor(from + width / 2, carriesBefore || carriesBehind));
-            return;
-        }
-        anchors.Add(new ClipAnchor(from + First, carriesBefore));
-        anchors.Add(new ClipAnchor(to - First, carriesBehind));
-    }
-
-    // Arcs and fittings in order along the run.
-    static IEnumerable<(double Start, double End, bool IsCarried)> Breaks(Run run)
-    {
-        var bends = PlacedBend.Of(run).Select(bend => (bend.Start, bend.End, IsCarried: false));
-        var fittings = run.Fittings.Where(PieceCutter.IsCutAt)
-            .Select(fitting => (Start: fitting.At!.Value.Meters, End: fitting.At!.Value.Meters, IsCarried: IsCarried(fitting.Fitting)));
-        return bends.Concat(fittings).OrderBy(one => one.Start);
     }
 
     RunClips Stated(Run run, ImmutableArray<Length> stated, Length table)
@@ -145,15 +98,9 @@ sealed class ClipPlaces(Layout layout, AssumptionLog log, CancellationToken canc
     // In order along the run.
     (double At, bool IsCarried)[] Joints(Run run)
     {
-        var fittings = run.Fittings.Where(PieceCutter.IsCutAt).Select(fitting => (At: fitting.At!.Value.Meters, IsCarried: IsCarried(fitting.Fitting)));
-        return [(0, Carries(layout.Points[run.From])), .. fittings.OrderBy(fitting => fitting.At), (run.Length.Meters, Carries(layout.Points[run.To]))];
+        var fittings = run.Fittings.Where(PieceCutter.IsCutAt).Select(fitting => (At: fitting.At!.Value.Meters, IsCarried: ClipAnchors.IsCarried(fitting.Fitting)));
+        return [(0, ClipAnchors.Carries(layout.Points[run.From])), .. fittings.OrderBy(fitting => fitting.At), (run.Length.Meters, ClipAnchors.Carries(layout.Points[run.To]))];
     }
-
-    // What a panel holds the tube need not carry.
-    static bool IsCarried(Fitting fitting) => fitting.Kind != Fitting.BulkheadUnion;
-
-    // The bottle and a nozzle have a fixing of their own.
-    static bool Carries(LayoutPoint point) => point is Tee or Reducer or Junction or Cap;
 
     Length TableOf(int run, Tube tube)
     {

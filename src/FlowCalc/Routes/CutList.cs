@@ -44,14 +44,13 @@ public sealed record CutList(ImmutableArray<RunCut> Runs, ImmutableArray<TubeOrd
 
     static ImmutableArray<Sleeve> Sleeves(Run run)
     {
-        const double beyond = 0.05, play = 0.001;
         if (run.HotPlaces.IsEmpty) return [];
         var sleeves = ImmutableArray.CreateBuilder<Sleeve>();
-        var inside = UnitsNet.Length.FromMeters((run.Tube.OutsideDiameter ?? run.Tube.Bore).Meters + play);
+        var inside = UnitsNet.Length.FromMeters((run.Tube.OutsideDiameter ?? run.Tube.Bore).Meters + Sleeve.Play);
         foreach (var place in run.HotPlaces)
             if (place.IsSleeved)
                 sleeves.Add(new Sleeve(
-                    UnitsNet.Length.FromMeters(Math.Max(0, place.From.Meters - beyond)), UnitsNet.Length.FromMeters(Math.Min(run.Length.Meters, place.To.Meters + beyond)), inside));
+                    UnitsNet.Length.FromMeters(Math.Max(0, place.From.Meters - Sleeve.Beyond)), UnitsNet.Length.FromMeters(Math.Min(run.Length.Meters, place.To.Meters + Sleeve.Beyond)), inside));
         return sleeves.DrainToImmutable();
     }
 }

@@ -10,9 +10,14 @@ static class PackingBound
     /// <summary>The bound.</summary>
     /// <param name="problem">The sizes.</param>
     /// <param name="cancellation">Ends it early.</param>
-    public static long Of(PackingProblem problem, CancellationToken cancellation)
+    public static long Of(PackingProblem problem, CancellationToken cancellation) => Terms(problem, cancellation).Least;
+
+    /// <summary>The bound and what it is the largest of.</summary>
+    /// <param name="problem">The sizes.</param>
+    /// <param name="cancellation">Ends it early.</param>
+    public static PackingBoundTerms Terms(PackingProblem problem, CancellationToken cancellation)
     {
-        if (problem.Sizes.Length == 0) return 0;
+        if (problem.Sizes.Length == 0) return default;
         long content = 0;
         foreach (var size in problem.Sizes) content += size;
         var smallest = problem.Capacities[0];
@@ -21,7 +26,7 @@ static class PackingBound
         // Sizes over half have a bin each, and none of them a cheaper one than it would have alone.
         long large = 0;
         foreach (var size in problem.Sizes.TakeWhile(size => size > problem.Largest / 2.0)) large += problem.Cost(size);
-        return Math.Max(Math.Max(byContent, large), bins * (smallest - problem.Kerf));
+        return new(content, byContent, large, bins.Bins, bins.Half, bins.Shorter, bins.Room, Math.Max(Math.Max(byContent, large), bins.Bins * (smallest - problem.Kerf)));
     }
 
     /// <summary>Least cost of a content, whatever its sizes, to the next multiple that bins can cost.</summary>
@@ -30,20 +35,27 @@ static class PackingBound
         var smallest = problem.Capacities[0];
         // The smallest bin holds the most for its cost, as every bin has one kerf besides.
         var cost = (long)(((Int128)content * (smallest - problem.Kerf) + smallest - 1) / smallest);
-        var grain = 0L;
-        foreach (var capacity in problem.Capacities) grain = Divisor(capacity - problem.Kerf, grain);
+        var grain = GrainOf(problem);
         return (cost + grain - 1) / grain * grain;
     }
 
+    /// <summary>What divides the cost of every bin.</summary>
+    public static long GrainOf(PackingProblem problem)
+    {
+        var grain = 0L;
+        foreach (var capacity in problem.Capacities) grain = Divisor(capacity - problem.Kerf, grain);
+        return grain;
+    }
+
     // Least number of bins of the largest capacity; with one capacity the cost follows from it.
-    static long LeastBins(PackingProblem problem, CancellationToken cancellation)
+    static (long Bins, long Half, long Shorter, long Room) LeastBins(PackingProblem problem, CancellationToken cancellation)
     {
         var sizes = problem.Sizes;
         var capacity = problem.Largest;
         var sums = new long[sizes.Length + 1];
         for (var item = 0; item < sizes.Length; item++) sums[item + 1] = sums[item] + sizes[item];
         var half = CountOver(sizes, capacity / 2.0);
-        var best = Math.Max((long)half, Ceiling(sums[^1], capacity));
+        var best = Ceiling(sums[^1], capacity) > half ? (Bins: Ceiling(sums[^1], capacity), Half: 0L, Shorter: sums[^1], Room: 0L) : (half, half, 0, 0);
         // For each small size k: sizes over capacity − k stand alone; those between half and that have room for what is k or more and at most half.
         for (var item = sizes.Length - 1; item >= half; item--)
         {
@@ -52,7 +64,7 @@ static class PackingBound
             var alone = CountOver(sizes, capacity - small);
             var rest = sums[item + 1] - sums[half];
             var room = (long)(half - alone) * capacity - (sums[half] - sums[alone]);
-            best = Math.Max(best, half + Math.Max(0, Ceiling(rest - room, capacity)));
+            if (half + Math.Max(0, Ceiling(rest - room, capacity)) is var bins && bins > best.Bins) best = (bins, half, rest, room);
         }
         return best;
     }

@@ -20,7 +20,7 @@ static class PieceCutter
         var run = layout.Runs[index];
         if (!(run.Length.Meters > 0)) return [];
         var bends = PlacedBend.Of(run);
-        var fittings = run.Fittings.Index().Where(one => IsCutAt(one.Item)).OrderBy(one => one.Item.At!.Value.Meters).ToArray();
+        var fittings = CutsOf(run);
         var pieces = ImmutableArray.CreateBuilder<TubePiece>(fittings.Length + 1);
         var start = AtPoint(layout.Points[run.From], run.StartJoint, 0, bench);
         var next = 0;
@@ -37,6 +37,16 @@ static class PieceCutter
             start = end;
         }
         return pieces.MoveToImmutable();
+    }
+
+    /// <summary>The fittings at which a run is cut, in order along it, with their places in the document's list.</summary>
+    public static (int Index, PlacedFitting Item)[] CutsOf(Run run) => [.. run.Fittings.Index().Where(one => IsCutAt(one.Item)).OrderBy(one => one.Item.At!.Value.Meters)];
+
+    /// <summary>How a tube ends at a point: the run's own joint, else the point's, else the depth that the bench takes.</summary>
+    public static Joint JointAt(LayoutPoint point, Joint own, Bench bench)
+    {
+        var joint = own.IsGiven ? own : point.Joint;
+        return joint with { Insertion = joint.Insertion ?? (joint.IsGiven ? null : bench.Insertion) };
     }
 
     static TubePiece Piece(int run, int number, in CutEnd start, in CutEnd end, ReadOnlySpan<PlacedBend> bends, Bench bench)
@@ -64,10 +74,9 @@ static class PieceCutter
 
     static CutEnd AtPoint(LayoutPoint point, Joint own, double place, Bench bench)
     {
-        var joint = own.IsGiven ? own : point.Joint;
-        var insertion = joint.Insertion ?? (joint.IsGiven ? null : bench.Insertion);
-        var allowance = joint.CentreToStop is { } stop ? -stop.Meters : insertion?.Meters ?? 0;
-        return new CutEnd(place, point.Id, IsPoint: true, insertion, Length.Zero, allowance, joint.IsGiven);
+        var joint = JointAt(point, own, bench);
+        var allowance = joint.CentreToStop is { } stop ? -stop.Meters : joint.Insertion?.Meters ?? 0;
+        return new CutEnd(place, point.Id, IsPoint: true, joint.Insertion, Length.Zero, allowance, own.IsGiven || point.Joint.IsGiven);
     }
 
     // The length of a fitting is that of its own bore, so that either tube stops at an end of it; its place is its middle.

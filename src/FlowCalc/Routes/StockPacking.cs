@@ -11,7 +11,8 @@ namespace FlowCalc.Routes;
 /// </remarks>
 static class StockPacking
 {
-    const double Grains = 1e6;
+    /// <summary>Micrometres in a metre.</summary>
+    public const double Grains = 1e6;
 
     /// <summary>Packs.</summary>
     /// <param name="pieces">The pieces, each of which is cut.</param>
@@ -22,19 +23,27 @@ static class StockPacking
     /// <param name="cancellation">Ends the packing early.</param>
     public static StockPlan Pack(ImmutableArray<TubePiece> pieces, TubeStock stock, double kerf, double ordered, SearchEffort effort, CancellationToken cancellation)
     {
+        var (problem, fitting) = Problem(pieces, stock, kerf);
+        var (packing, least) = PackingSearch.Best(problem, effort, cancellation);
+        var bars = packing.Bins.Select(bin => Bar(problem, bin, fitting)).ToImmutableArray();
+        var used = packing.Cost / Grains;
+        var longest = (problem.Largest - problem.Kerf) / Grains;
+        return new StockPlan(stock.IsCoil, bars, [.. Enumerable.Range(0, pieces.Length).Except(fitting)],
+            Length.FromMeters(used), Length.FromMeters(least / Grains), fitting.Length == 0 ? 0 : (long)Math.Ceiling(Math.Max(0, ordered - used) / longest - 1e-9));
+    }
+
+    /// <summary>The pieces that fit into the stock as sizes, in whole micrometres; and which piece each is.</summary>
+    /// <param name="pieces">The pieces, each of which is cut.</param>
+    /// <param name="stock">The stock.</param>
+    /// <param name="kerf">Width of a cut, m.</param>
+    public static (PackingProblem Problem, int[] Fitting) Problem(ImmutableArray<TubePiece> pieces, TubeStock stock, double kerf)
+    {
         var cut = (long)Math.Ceiling(kerf * Grains - 1e-3);
         long[] lengths = [.. stock.Lengths.Select(length => (long)Math.Floor(length.Meters * Grains + 1e-3)).Distinct().Order()];
         var sizes = new long[pieces.Length];
         for (var piece = 0; piece < sizes.Length; piece++) sizes[piece] = (long)Math.Ceiling(pieces[piece].Sawn!.Value.Meters * Grains - 1e-3);
         int[] fitting = [.. Enumerable.Range(0, sizes.Length).Where(piece => sizes[piece] <= lengths[^1]).OrderByDescending(piece => sizes[piece]).ThenBy(piece => piece)];
-
-        var problem = new PackingProblem([.. fitting.Select(piece => sizes[piece] + cut)], [.. lengths.Select(length => length + cut)], cut);
-        var (packing, least) = PackingSearch.Best(problem, effort, cancellation);
-        var bars = packing.Bins.Select(bin => Bar(problem, bin, fitting)).ToImmutableArray();
-        var used = packing.Cost / Grains;
-        var longest = lengths[^1] / Grains;
-        return new StockPlan(stock.IsCoil, bars, [.. Enumerable.Range(0, sizes.Length).Where(piece => sizes[piece] > lengths[^1])],
-            Length.FromMeters(used), Length.FromMeters(least / Grains), fitting.Length == 0 ? 0 : (long)Math.Ceiling(Math.Max(0, ordered - used) / longest - 1e-9));
+        return (new PackingProblem([.. fitting.Select(piece => sizes[piece] + cut)], [.. lengths.Select(length => length + cut)], cut), fitting);
     }
 
     static StockBar Bar(PackingProblem problem, ImmutableArray<int> bin, int[] fitting)

@@ -33,23 +33,29 @@ public static class ClipSpacings
     {
         var outside = outsideDiameter.Meters;
         if (!(outside > 0)) throw new ArgumentOutOfRangeException(nameof(outsideDiameter), outside, "Over 0.");
-        return Length.FromMeters(material?.Kind switch
-        {
-            Aluminium => Interpolated(OfAluminium, outside),
-            Steel => Interpolated(OfSteel, outside),
-            _ => Math.Min(Usual.Meters, Interpolated(OfAluminium, outside)),
-        });
+        var tabled = Interpolated(outside, Rows(material, outside));
+        return Length.FromMeters(IsTabled(material) ? tabled : Math.Min(Usual.Meters, tabled));
     }
 
-    static double Interpolated(ImmutableArray<(double Outside, double Spacing)> rows, double outside)
+    /// <summary>Whether the table has rows of a material; others take those of aluminium, and <see cref="Usual"/> at most.</summary>
+    /// <param name="material">Material of the tube; null where it is not known.</param>
+    internal static bool IsTabled(TubeMaterial? material) => material?.Kind is Aluminium or Steel;
+
+    /// <summary>The rows that an outside diameter lies between, m: nothing at nothing below the first, the last twice above it.</summary>
+    /// <param name="material">Material of the tube; null where it is not known.</param>
+    /// <param name="outside">Outside diameter, m, over 0.</param>
+    internal static ((double Outside, double Spacing) Low, (double Outside, double Spacing) High) Rows(TubeMaterial? material, double outside)
     {
-        if (outside <= rows[0].Outside) return rows[0].Spacing * outside / rows[0].Outside;
-        for (var row = 1; row < rows.Length; row++)
-        {
-            var (low, high) = (rows[row - 1], rows[row]);
-            if (outside <= high.Outside) return low.Spacing + (high.Spacing - low.Spacing) * (outside - low.Outside) / (high.Outside - low.Outside);
-        }
-        return rows[^1].Spacing;
+        var rows = material?.Kind == Steel ? OfSteel : OfAluminium;
+        for (var row = 0; row < rows.Length; row++)
+            if (outside <= rows[row].Outside) return (row > 0 ? rows[row - 1] : default, rows[row]);
+        return (rows[^1], rows[^1]);
+    }
+
+    static double Interpolated(double outside, ((double Outside, double Spacing) Low, (double Outside, double Spacing) High) rows)
+    {
+        var (low, high) = rows;
+        return low == high ? high.Spacing : low.Spacing + (high.Spacing - low.Spacing) * (outside - low.Outside) / (high.Outside - low.Outside);
     }
 
     static ImmutableArray<(double, double)> Column(ImmutableArray<CsvRow> rows, string material) =>

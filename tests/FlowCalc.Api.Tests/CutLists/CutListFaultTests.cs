@@ -17,7 +17,9 @@ public sealed class CutListFaultTests(Service service) : IDisposable
     [InlineData("?format=csv&part=bends", "?part", "pieces and order")]
     [InlineData("?part=order", "?part", "format=csv")]
     [InlineData("?units=imperial", "?units", "metric, us and si")]
-    [InlineData("?sheet=1", "?sheet", "it takes units, format, part")]
+    [InlineData("?sheet=1", "?sheet", "it takes units, explain, format, part")]
+    [InlineData("?format=csv&explain=true", "?explain", "format=json")]
+    [InlineData("?format=csv&explain=false", "?explain", "format=json")]
     public async Task Query_that_does_not_fit_is_told(string query, string place, string words)
     {
         var fault = await caller.PostCutList(Documents.Small, query).Fault(422);

@@ -2,11 +2,14 @@ using FlowCalc.Api.Tests.Discharge;
 using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;
+using FlowCalc.Api.Tests.Studies;
 
 namespace FlowCalc.Api.Tests.Explanations;
 
 public sealed class ExplainFaultTests(Service service)
 {
+    const string SizeOfSmall = """{ "stock": { "tubes": [{ "name": "stock", "tube": { "bore": "5 mm" } }] }, "wish": { "deviation": 0.5 } }""", FewSamples = """{ "samples": 100 }""";
+
     [Theory]
     [InlineData("?explain=maybe", "\"maybe\" does not fit; it takes true or false.")]
     [InlineData("?explain=True", "\"True\" does not fit; it takes true or false.")]
@@ -17,7 +20,9 @@ public sealed class ExplainFaultTests(Service service)
     {
         using var caller = service.Caller();
 
-        foreach (var asked in (Task<HttpResponseMessage>[])[caller.PostFlow(Documents.Small, query), caller.PostDischarge(DischargeDocuments.Small, query)])
+        foreach (var asked in (Task<HttpResponseMessage>[])[
+            caller.PostFlow(Documents.Small, query), caller.PostDischarge(DischargeDocuments.Small, query), caller.PostCutList(Documents.Small, query),
+            .. ((string[])["compare", "size", "tolerance"]).Select(call => caller.PostStudy(call, StudyRequests.Kept(call).ToJsonString(), query))])
             Assert.Equal(message, (await asked.Fault(422)).GetProperty("errors").GetProperty("?explain")[0].GetString());
     }
 
@@ -66,6 +71,62 @@ public sealed class ExplainFaultTests(Service service)
         var fault = await caller.PostDischarge(thrice, "?explain=true").Fault(422);
 
         Assert.Contains("12 points", fault.GetProperty("errors").GetProperty("?explain")[0].GetString()!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Points_of_a_comparison_are_those_of_all_its_layouts()
+    {
+        await using var small = Service.With(("Limits:ExplainedPoints", "11"));
+        using var caller = small.Caller();
+        string Request(int variants)
+        {
+            var list = string.Join(", ", Enumerable.Range(0, variants).Select(at => $$"""{ "name": "{{at}}", "set": { "runs/long/bore": "6 mm" } }"""));
+            return StudyRequests.OfSmall($$"""{ "variants": [{{list}}] }""");
+        }
+
+        await caller.PostStudy("compare", Request(1), "?explain=true").Json(200);
+        var fault = await caller.PostStudy("compare", Request(2), "?explain=true").Fault(422);
+
+        Assert.Contains("12 points (those of the base and of every variant)", fault.GetProperty("errors").GetProperty("?explain")[0].GetString()!, StringComparison.Ordinal);
+        await caller.PostStudy("compare", Request(2)).Json(200);
+    }
+
+    [Fact]
+    public async Task Points_of_sizes_and_of_a_study_are_those_of_the_layout()
+    {
+        await using var small = Service.With(("Limits:ExplainedPoints", "3"));
+        using var caller = small.Caller();
+
+        foreach (var (call, request) in ((string, string)[])[("size", StudyRequests.OfSmall(SizeOfSmall)), ("tolerance", StudyRequests.OfSmall(FewSamples))])
+        {
+            var fault = await caller.PostStudy(call, request, "?explain=true").Fault(422);
+            Assert.Contains("4 points", fault.GetProperty("errors").GetProperty("?explain")[0].GetString()!, StringComparison.Ordinal);
+            await caller.PostStudy(call, request).Json(200);
+        }
+    }
+
+    [Fact]
+    public async Task A_study_handed_in_as_a_job_has_the_same_bound()
+    {
+        await using var small = Service.With(("Limits:ExplainedPoints", "3"));
+        using var caller = small.Caller();
+        caller.DefaultRequestHeaders.Add("Prefer", "respond-async");
+
+        var fault = await caller.PostStudy("tolerance", StudyRequests.OfSmall(FewSamples), "?explain=true").Fault(422);
+
+        Assert.Contains("at most 3", fault.GetProperty("errors").GetProperty("?explain")[0].GetString()!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_a_cut_list_has_to_explain_is_counted_in_its_parts()
+    {
+        await using var small = Service.With(("Limits:ExplainedPoints", "2"));
+        using var caller = small.Caller();
+
+        var fault = await caller.PostCutList(Documents.Small, "?explain=true").Fault(422);
+
+        Assert.Contains("runs, bends, fittings, clips and hot places to explain; at most 2", fault.GetProperty("errors").GetProperty("?explain")[0].GetString()!, StringComparison.Ordinal);
+        await caller.PostCutList(Documents.Small).Json(200);
     }
 
     [Fact]

@@ -8,9 +8,15 @@ namespace FlowCalc.Api.Tests.Explanations;
 static class ToldSteps
 {
     /// <summary>Every step of an explanation.</summary>
-    public static IReadOnlyList<JsonElement> Of(JsonElement explanation) => explanation.TryGetProperty("cases", out var cases)
-        ? [.. cases.EnumerateArray().SelectMany(one => one.GetProperty("steps").EnumerateArray())]
-        : [.. explanation.GetProperty("steps").EnumerateArray()];
+    public static IReadOnlyList<JsonElement> Of(JsonElement explanation)
+    {
+        List<JsonElement> steps = [];
+        foreach (var parts in (string[])["cases", "layouts"])
+            if (explanation.TryGetProperty(parts, out var all))
+                foreach (var one in all.EnumerateArray()) steps.AddRange(one.GetProperty("steps").EnumerateArray());
+        if (explanation.TryGetProperty("steps", out var own)) steps.AddRange(own.EnumerateArray());
+        return steps;
+    }
 
     /// <summary>The number of a value or a result in SI.</summary>
     public static double Si(this JsonElement value) => SiUnits.Of(value.Value(), value.GetProperty("unit").GetString()!);
@@ -32,7 +38,8 @@ static class ToldSteps
             var (left, right) = form.Contains('Σ', StringComparison.Ordinal)
                 ? (result.Si(), values.Sum(Si))
                 : FormText.Sides(form, values.Append(result).ToDictionary(value => value.Word("symbol")!, Si, StringComparer.Ordinal));
-            var size = values.Where(value => IsOfTheKindOf(value, result)).Select(value => Math.Abs(value.Si())).Append(Math.Abs(left)).Append(Math.Abs(right)).Max();
+            var size = values.Where(value => IsOfTheKindOf(value, result)).Select(value => Math.Abs(value.Si())).Append(Math.Abs(left)).Append(Math.Abs(right))
+                .Append(StepSize.Of(step.Word("equation")!, result.Word("unit")!, values.Select(Si))).Max();
             // What an interpolated table of a gas leaves open in its own numbers is the widest.
             var tolerance = step.Word("equation") is "nozzle-expansion" or "nozzle-delayed-expansion" ? 1e-4 : step.Word("equation") is "lossless-step" or "run-balance" ? 1e-6 : 1e-8;
             Assert.True(Math.Abs(left - right) <= tolerance * size, $"{step.GetRawText()}: {left} against {right}");

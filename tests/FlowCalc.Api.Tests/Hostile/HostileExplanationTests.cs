@@ -19,6 +19,9 @@ public sealed class HostileExplanationTests
     [Fact]
     public async Task Every_step_of_the_discharge_of_a_hostile_document_of_a_gas_is_redone() => await Check("/v1/discharge", HostileDocuments.OfGasBottle, 100);
 
+    [Fact]
+    public async Task Every_step_of_the_cut_list_of_a_hostile_document_is_redone() => await Check("/v1/cut-list", HostileDocuments.Of, 1_000);
+
     static async Task Check(string path, Func<int, byte[]> documentOf, int usual)
     {
         var count = HostileCalls.IsLong ? 10 * usual : usual;

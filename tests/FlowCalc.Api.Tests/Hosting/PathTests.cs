@@ -46,12 +46,13 @@ public sealed class PathTests(Service service) : IDisposable
     }
 
     [Fact]
-    public async Task Root_leads_to_the_docs()
+    public async Task Root_is_the_workbench_and_leads_a_browser_without_script_to_the_calls()
     {
         using var response = await caller.Get("/");
 
-        Assert.Equal(HttpStatusCode.Redirect, response.StatusCode);
-        Assert.Equal("/docs", response.Headers.Location?.ToString());
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+        Assert.Equal("text/html", response.Content.Headers.ContentType?.MediaType);
+        Assert.Contains("""<a href="/docs">""", await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -9,7 +9,7 @@ static class SiUnits
     static readonly double RootOfBar = Math.Sqrt(1e5), RootOfPsi = Math.Sqrt(PascalsInPsi);
 
     // What no system of units has is SI in all of them.
-    static readonly HashSet<string> Always = ["kg/(m2·s)", "J/kg", "m3/kg", "J/(kg·K)", "kg/(m3·s)", "K/s", "Pa/K", "1/s", "kg/mol"];
+    static readonly HashSet<string> Always = ["kg/(m2·s)", "J/kg", "m3/kg", "J/(kg·K)", "kg/(m3·s)", "K/s", "Pa/K", "1/s", "kg/mol", "1/m", "kg/m"];
 
     static readonly Dictionary<string, double> Factors = new()
     {

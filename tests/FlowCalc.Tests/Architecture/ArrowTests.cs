@@ -27,10 +27,10 @@ public class ArrowTests
         { "Layouts", ["Flows", "Discharge", "Explanations", "Routes", "Findings", "Mounts"] },
         { "Flows", ["Discharge", "Explanations", "Routes", "Findings", "Mounts"] },
         { "Discharge", ["Explanations", "Routes", "Findings", "Studies", "Mounts"] },
-        { "Explanations", ["Routes", "Findings", "Studies"] },
-        { "Routes", ["Agents", "Networks", "Bottles", "Flows", "Discharge", "Explanations", "Findings", "Studies"] },
+        { "Routes", ["Agents", "Networks", "Bottles", "Flows", "Discharge", "Explanations", "Findings", "Studies", "Mounts"] },
         { "Mounts", ["Losses", "Networks", "Flows", "Discharge", "Explanations", "Routes", "Findings", "Studies"] },
-        { "Findings", ["Explanations", "Studies"] },
+        { "Findings", ["Studies", "Explanations"] },
+        { "Studies", ["Explanations"] },
     };
 
     [Theory]

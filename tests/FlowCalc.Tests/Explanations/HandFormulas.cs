@@ -71,17 +71,21 @@ internal static class HandFormulas
         ["choked-end"] = (v, p) => (v["G"] * v["G"], v["ρ"] * p / v["c"]),
     };
 
-    static readonly HashSet<string> Sums = ["drop-of-run", "drop-of-path", "mass-balance", "loss-of-run", "loss-of-kind"];
+    static readonly HashSet<string> Sums =
+    [
+        "drop-of-run", "drop-of-path", "mass-balance", "loss-of-run", "loss-of-kind",
+        "straight-of-run", "developed-length", "place-along-run", "clip-count", "total-length", "bar-content", "stock-bound-long", "pieces-exchanged", "objective-sum",
+    ];
 
     /// <summary>Ids of all equations that can be done by hand.</summary>
-    public static IEnumerable<string> Ids => [.. Explicit.Keys, .. Implicit.Keys, .. Sums];
+    public static IEnumerable<string> Ids => [.. Explicit.Keys, .. CuttingFormulas.All.Keys, .. StudyFormulas.All.Keys, .. Implicit.Keys, .. Sums];
 
     /// <summary>Both sides of a step: its result and what its values give, or the sides of an implicit equation.</summary>
     public static (double Left, double Right) Sides(string id, IReadOnlyList<(string Symbol, double Si)> values, double result)
     {
         if (Sums.Contains(id)) return (result, values.Sum(value => value.Si));
         var named = new Values(values);
-        return Implicit.TryGetValue(id, out var sides) ? sides(named, result) : (result, Explicit[id](named));
+        return Implicit.TryGetValue(id, out var sides) ? sides(named, result) : (result, (Explicit.GetValueOrDefault(id) ?? CuttingFormulas.All.GetValueOrDefault(id) ?? StudyFormulas.All[id])(named));
     }
 
     static double Head(Values v) => v["ρ"] * Squared(v["v"]) / 2;
@@ -122,9 +126,10 @@ internal static class HandFormulas
         var (b, wider) = (Math.Min(ratio, 1), Math.Max(ratio, 1));
         return 0.81 * w * w - 1.13 * w + 1 + w * w * ((1.12 * b - 1.08 * Math.Pow(b, 3) + 0.57) / Math.Pow(b, 4) + threaded + Math.Pow(1 - 1 / (wider * wider), 2));
     }
+}
 
-    sealed class Values(IReadOnlyList<(string Symbol, double Si)> values)
-    {
-        public double this[string symbol] => values.Single(value => value.Symbol == symbol).Si;
-    }
+/// <summary>The numbers of a step by symbol, in SI.</summary>
+internal sealed class Values(IReadOnlyList<(string Symbol, double Si)> values)
+{
+    public double this[string symbol] => values.Single(value => value.Symbol == symbol).Si;
 }

@@ -50,7 +50,8 @@ internal static class RedoneByHand
     static double Size(ExplanationStep step, double left)
     {
         var unit = step.Result.Unit;
-        return Math.Max(Math.Abs(left), step.Values.Where(value => value.Unit.Si == unit.Si && unit.Si != "1").Select(value => Math.Abs(value.Si)).DefaultIfEmpty(0).Max());
+        var own = StepSize.Of(step.Equation.Id, unit.Si, step.Values.Select(value => value.Si));
+        return step.Values.Where(value => value.Unit.Si.StartsWith(unit.Si, StringComparison.Ordinal) && unit.Si != "1").Select(value => Math.Abs(value.Si)).Append(Math.Abs(left)).Append(own).Max();
     }
 
     static string Told(ExplanationStep step, double left, double right) =>

@@ -13,6 +13,8 @@ static class CureDocuments
 
     const string Hole = "\"orifice\": { \"diameter\": \"1.5 mm\", \"dischargeCoefficient\": 0.82 }";
 
+    const string Holes = "\"orifice\": { \"diameter\": \"2.5 mm\", \"dischargeCoefficient\": 0.8, \"count\": 2 }";
+
     const string WithDipTube = """, "outlet": { "dipTube": { "bore": "10 mm", "length": "308 mm" }, "valveKv": "2.4 m3/h" }""";
 
     /// <summary>What fails on a steady flow, by code, with what the cure changes.</summary>
@@ -61,6 +63,10 @@ static class CureDocuments
         ("agent-in-tube", "runs/A/tube", Expanding("carbon-dioxide", "\"volume\": \"1 L\", \"fill\": \"0.6 kg\"", "\"tube\": \"wide\", \"length\": \"9 m\"").Replace("\"temperatures\": [\"20 °C\", \"55 °C\"]", "\"temperatures\": [\"20 °C\"]", StringComparison.Ordinal)),
         ("discharge-too-slow", "points/n/orifice/diameter", Expanding("nitrogen", "\"volume\": \"10 L\", \"chargePressure\": \"60 bar\"").Replace("\"format\": 1,", "\"format\": 1, \"requirement\": { \"part\": 0.9, \"of\": \"contents\", \"within\": [\"0 s\", \"9 s\"] },", StringComparison.Ordinal)),
         ("hot-overpressure", "supply/bottle/chargePressure", Expanding("HFC-227ea", "\"volume\": \"5 L\", \"fill\": \"4 kg\", \"chargePressure\": \"25 bar\", \"workingPressure\": \"30 bar\"")),
+        ("starved-nozzle", "runs/C/tube", Racing("HFC-227ea", "\"volume\": \"8 L\", \"fill\": \"7 kg\", \"chargePressure\": \"25 bar\"")),
+        ("overfed-nozzle", "runs/C/tube", Racing("carbon-dioxide", "\"volume\": \"8 L\", \"fill\": \"5.4 kg\"")),
+        ("starved-nozzle", "runs/C/tube", Racing("FK-5-1-12", "\"volume\": \"8 L\", \"fill\": \"8 kg\", \"chargePressure\": \"25 bar\"")),
+        ("starved-nozzle", "runs/C/tube", Racing("IG-541", "\"volume\": \"8 L\", \"chargePressure\": \"150 bar\"")),
     ];
 
     /// <summary>A nozzle far above what the supply can lift.</summary>
@@ -146,6 +152,24 @@ static class CureDocuments
           "tubes": { "wide": { "bore": "14 mm" }, "narrow": { "bore": "8 mm" } },
           "points": [ { "id": "S", "kind": "supply" }, { "id": "n", "kind": "nozzle", "orifice": { "diameter": "4 mm", "dischargeCoefficient": 0.8 } } ],
           "runs": [ { "id": "A", "from": "S", "to": "n", {{trunk}} } ]
+        }
+        """;
+
+    /// <summary>A car with every case that its sport's usual rules ask for, and one nozzle behind too thin a tube.</summary>
+    static string Racing(string agent, string bottle) => $$"""
+        {
+          "format": 1, "agent": "{{agent}}", "temperature": "20 °C", "application": "motorsport",
+          "supply": { "bottle": { {{bottle}} } },
+          "tubes": { "wide": { "bore": "10 mm" }, "mid": { "bore": "8 mm" }, "thin": { "bore": "4 mm" } },
+          "points": [
+            { "id": "S", "kind": "supply" }, { "id": "T1", "kind": "tee", "fedThrough": "run", "body": "smooth" }, { "id": "T2", "kind": "tee", "fedThrough": "branch", "body": "smooth" },
+            { "id": "a", "kind": "nozzle", {{Holes}} }, { "id": "b", "kind": "nozzle", {{Holes}} }, { "id": "c", "kind": "nozzle", {{Holes}} }
+          ],
+          "runs": [
+            { "id": "F", "from": "S", "to": "T1", "tube": "wide", "length": "2 m", "rise": "0.5 m" },
+            { "id": "A", "from": "T1", "to": "a", "leaves": "branch", "tube": "mid", "length": "0.5 m" }, { "id": "M", "from": "T1", "to": "T2", "leaves": "run", "tube": "wide", "length": "1 m" },
+            { "id": "B", "from": "T2", "to": "b", "tube": "mid", "length": "0.6 m" }, { "id": "C", "from": "T2", "to": "c", "tube": "thin", "length": "1.4 m" }
+          ]
         }
         """;
 }

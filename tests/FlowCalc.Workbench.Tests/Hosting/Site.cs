@@ -15,7 +15,7 @@ namespace FlowCalc.Workbench.Tests.Hosting;
 public sealed class Site : WebApplicationFactory<Program>, IAsyncLifetime
 {
     /// <summary>Milliseconds; a browser on a busy machine takes its time.</summary>
-    public const float Patience = 60_000;
+    public const float Patience = 30_000;
 
     IPlaywright? playwright;
     IBrowser? browser;
@@ -29,6 +29,7 @@ public sealed class Site : WebApplicationFactory<Program>, IAsyncLifetime
         StartServer();
         Address = new Uri(Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
         if (Chromium() is not { } chromium) return;
+        Assertions.SetDefaultExpectTimeout(Patience);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Args = ["--no-sandbox"], Timeout = Patience });
     }
@@ -42,6 +43,22 @@ public sealed class Site : WebApplicationFactory<Program>, IAsyncLifetime
         var context = await browser.NewContextAsync(options ?? new() { ViewportSize = new() { Width = 1280, Height = 900 } });
         context.SetDefaultTimeout(Patience);
         return await context.NewPageAsync();
+    }
+
+    /// <summary>A new page with the workbench open and its first answer there.</summary>
+    public async Task<IPage> OpenAsync(BrowserNewContextOptions? options = null)
+    {
+        var page = await NewPageAsync(options);
+        await page.GotoAsync(Address.ToString());
+        await page.Locator(".lead .badge").WaitForAsync();
+        return page;
+    }
+
+    /// <summary>Keeps a picture of the whole page for somebody to look at, where the environment names a folder for it.</summary>
+    public static async Task KeepPictureAsync(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("FLOWCALC_PICTURES") is { Length: > 0 } folder)
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = true });
     }
 
     public override async ValueTask DisposeAsync()

@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using FlowCalc.Layouts;
-using UnitsNet;
 
 namespace FlowCalc.Workbench.Sheets.Changes;
 

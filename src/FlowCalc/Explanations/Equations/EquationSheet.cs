@@ -22,5 +22,18 @@ public static class EquationSheet
         OutletEquations.AreaOfKFactor, OutletEquations.AreaOfOrifice, OutletEquations.NozzleFlow, OutletEquations.DryNozzle,
         GasNozzleEquations.Flow, GasNozzleEquations.Expansion, GasNozzleEquations.DelayedExpansion, GasNozzleEquations.Closed,
         BottleEquations.GasRate, BottleEquations.GasDensityRate, BottleEquations.GasTemperatureRate, BottleEquations.Contents,
+        RouteEquations.LegPart, RouteEquations.LegLength, RouteEquations.PlaneNormal, RouteEquations.Turn, RouteEquations.BendRotation, RouteEquations.HalfTurn,
+        RouteEquations.BendSetback, RouteEquations.BendArc, RouteEquations.BendGain, RouteEquations.Straight, RouteEquations.Developed,
+        PieceEquations.Insertion, PieceEquations.Stop, PieceEquations.HalfLength, PieceEquations.Exact, PieceEquations.Cut, PieceEquations.Sawn,
+        PieceEquations.PlaceAlongRun, PieceEquations.Mark, PieceEquations.ArcEnd, PieceEquations.TubeEnd, PieceEquations.Straight,
+        ClipEquations.TableSpacing, ClipEquations.LargestSpacing, ClipEquations.UsualSpacing, ClipEquations.Behind, ClipEquations.Before, ClipEquations.Middle,
+        ClipEquations.Spans, ClipEquations.Span, ClipEquations.Count, ClipEquations.SleeveLength, ClipEquations.SleeveInside,
+        OrderEquations.TotalLength, OrderEquations.Order, OrderEquations.Weight, OrderEquations.Filled, OrderEquations.BarContent, OrderEquations.Offcut,
+        OrderEquations.ContentBound, OrderEquations.LongBound, OrderEquations.BinBound, OrderEquations.LeastStock, OrderEquations.SpareBars,
+        CompareEquations.PressureDifference, CompareEquations.Difference, CompareEquations.Ratio, CompareEquations.BadnessOver, CompareEquations.BadnessUnder,
+        CompareEquations.RankSteps, CompareEquations.Behind,
+        SizeEquations.NozzleDeviation, SizeEquations.Largest, SizeEquations.Cost, SizeEquations.MetreMass, SizeEquations.RunMass, SizeEquations.Exchanged, SizeEquations.Sum, SizeEquations.Gap,
+        ToleranceEquations.PercentileRank, ToleranceEquations.Percentile, ToleranceEquations.ChancePart, ToleranceEquations.ChanceLow, ToleranceEquations.ChanceHigh,
+        ToleranceEquations.WithinBins, ToleranceEquations.Index, ToleranceEquations.IndexError,
     ];
 }

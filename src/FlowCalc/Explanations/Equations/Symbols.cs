@@ -33,6 +33,8 @@ internal static class Symbols
 
     public static EquationSymbol Si(string symbol, string meaning, string unit) => new(symbol, meaning, SymbolUnit.Always(unit));
 
+    public static EquationSymbol Figure(string symbol, string meaning) => new(symbol, meaning, SymbolUnit.OfFigure);
+
     /// <summary>The same symbol for another place.</summary>
     public static EquationSymbol As(this EquationSymbol known, string symbol, string meaning) => known with { Symbol = symbol, Meaning = meaning };
 }

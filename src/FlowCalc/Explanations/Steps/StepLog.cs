@@ -19,6 +19,9 @@ internal sealed class StepLog
     /// <summary>Whether losses are drops of the answer; of a gas they are drops of Ψ, which the answer has in proportion.</summary>
     public bool IsCounting { get; set; } = true;
 
+    /// <summary>What stands for <see cref="SymbolUnit.OfFigure"/> in the steps that come.</summary>
+    public SymbolUnit FigureUnit { get; set; } = SymbolUnit.Plain;
+
     /// <summary>Whether the place at hand is the supply.</summary>
     public bool IsAtSupply => place == ExplainedPlace.Supply;
 
@@ -65,7 +68,7 @@ internal sealed class StepLog
     {
         var (term, values) = (equation.Symbols[1], ImmutableArray.CreateBuilder<StepValue>());
         foreach (var number in terms)
-            values.Add(new(FormattableString.Invariant($"{term.Symbol[..^1]}{values.Count + 1}"), number, term.Unit));
+            values.Add(new(FormattableString.Invariant($"{term.Symbol[..^1]}{values.Count + 1}"), number, Unit(term)));
         Keep(null, equation, part, values.ToImmutable(), result);
         return result;
     }
@@ -83,7 +86,7 @@ internal sealed class StepLog
         if (values.Length != equation.Symbols.Length - 1)
             throw new ArgumentException($"{equation.Id} has {equation.Symbols.Length - 1} symbols beside its result.", nameof(values));
         var named = new StepValue[values.Length];
-        for (var i = 0; i < named.Length; i++) named[i] = new(equation.Symbols[i + 1].Symbol, values[i], equation.Symbols[i + 1].Unit);
+        for (var i = 0; i < named.Length; i++) named[i] = new(equation.Symbols[i + 1].Symbol, values[i], Unit(equation.Symbols[i + 1]));
         Keep(counts, equation, part, ImmutableCollectionsMarshal.AsImmutableArray(named), result);
         return result;
     }
@@ -91,6 +94,8 @@ internal sealed class StepLog
     void Keep(LossKind? counts, Equation equation, string part, ImmutableArray<StepValue> values, double result)
     {
         Used.Add(equation);
-        steps.Add(new(place, id, part, counts, equation, values, new(equation.Symbols[0].Symbol, result, equation.Symbols[0].Unit)));
+        steps.Add(new(place, id, part, counts, equation, values, new(equation.Symbols[0].Symbol, result, Unit(equation.Symbols[0]))));
     }
+
+    SymbolUnit Unit(EquationSymbol symbol) => symbol.Unit == SymbolUnit.OfFigure ? FigureUnit : symbol.Unit;
 }

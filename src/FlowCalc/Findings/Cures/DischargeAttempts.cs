@@ -58,10 +58,18 @@ sealed class DischargeAttempts
     {
         if (whole.TryGetValue(change.Key, out var known)) return known;
         if (!budget.AllowsWhole()) return null;
-        var attempt = SpoilsFlow(change) ? null : Judged(change, LayoutDischarge.Solve(change.Changed, scheduler, judged.Cancellation));
-        whole.Add(change.Key, attempt);
-        return attempt;
+        if (SpoilsFlow(change)) return whole[change.Key] = null;
+        var attempt = Judged(change, LayoutDischarge.Solve(change.Changed, DischargeDepth.WithoutBand, scheduler, judged.Cancellation));
+        if (attempt.Found.Verdict == Severity.Pass && HangsOnBand(attempt))
+        {
+            if (!budget.AllowsBand()) return null;
+            attempt = Judged(change, LayoutDischarge.Solve(change.Changed, scheduler, judged.Cancellation));
+        }
+        return whole[change.Key] = attempt;
     }
+
+    // Rules make notes of a band and no more, so that it can only turn what has no finding at all into one of a note.
+    static bool HangsOnBand(Attempt attempt) => attempt.Change.Changed.Agent.IsExpanding && ((JudgedDischarge)attempt.Judged).Discharge.Requirement is not null;
 
     bool SpoilsFlow(LayoutChange change)
     {

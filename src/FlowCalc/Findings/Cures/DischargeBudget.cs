@@ -21,6 +21,9 @@ sealed class DischargeBudget(Layout layout, int cases)
     // A case with its band and curves against one for times and masses alone.
     const double Whole = 2.5;
 
+    // One without its band against the same.
+    const double WithoutBand = 1.2;
+
     readonly double one = layout.Agent.IsExpanding ? Tables + Expanding * layout.Points.Length : Trials.SizeOf(layout);
     double brief, whole;
 
@@ -31,10 +34,13 @@ sealed class DischargeBudget(Layout layout, int cases)
     /// <param name="isAtRest">Whether only the bottle is looked at.</param>
     public bool AllowsOne(bool isAtRest) => Allows(ref brief, isAtRest ? Rest * one : one, OfWhole <= MostWhole ? MostBrief : 0);
 
-    /// <summary>Whether all cases may be followed whole; if so, they are counted.</summary>
+    /// <summary>Whether all cases may be followed for all that is found in them; if so, they are counted.</summary>
     public bool AllowsWhole() => Allows(ref whole, OfWhole, MostWhole);
 
-    double OfWhole => one * Whole * cases;
+    /// <summary>Whether all cases may be followed with their bands besides; if so, they are counted.</summary>
+    public bool AllowsBand() => Allows(ref whole, one * Whole * cases, MostWhole);
+
+    double OfWhole => one * (layout.Agent.IsExpanding ? WithoutBand : Whole) * cases;
 
     bool Allows(ref double spent, double cost, double most)
     {

@@ -23,25 +23,28 @@ static class Standings
     }
 
     /// <summary>Which of two is better, and by what.</summary>
-    public static (int Order, StandingReason By) Compare(Standing one, Standing other)
+    public static (int Order, StandingReason By) Compare(Standing one, Standing other) =>
+        Deciding(one, other) is var (first, second) ? (first.Value < second.Value ? -1 : 1, first.By) : (0, StandingReason.Order);
+
+    /// <summary>The first measures in which two differ; null where they differ in none.</summary>
+    public static (StandingMeasure One, StandingMeasure Other)? Deciding(Standing one, Standing other)
     {
-        ReadOnlySpan<(double One, double Other, double Same, StandingReason By)> steps =
-        [
-            (one.HasFlow ? 0 : 1, other.HasFlow ? 0 : 1, 0, StandingReason.NoFlow),
-            ((int)one.Verdict, (int)other.Verdict, 0, StandingReason.Verdict),
-            (one.Fails, other.Fails, 0, StandingReason.Fails),
-            (one.Warns, other.Warns, 0, StandingReason.Warns),
-            (Badness(one), Badness(other), SameDeviation, StandingReason.Deviation),
-            (one.NeverDone, other.NeverDone, 0, StandingReason.Time),
-            (Seconds(one), Seconds(other), SameTime, StandingReason.Time),
-        ];
-        foreach (var (first, second, same, by) in steps)
-            if (Steps(first, same) != Steps(second, same)) return (first < second ? -1 : 1, by);
-        return (0, StandingReason.Order);
+        foreach (var (first, second) in Measures(one).Zip(Measures(other)))
+            if (first.Steps != second.Steps) return (first, second);
+        return null;
     }
 
-    // Whole steps rather than a least difference, or a ranking of three could go in a circle.
-    static double Steps(double value, double same) => same > 0 ? Math.Round(value / same) : value;
+    /// <summary>What decides, in the order in which it does.</summary>
+    public static StandingMeasure[] Measures(Standing standing) =>
+    [
+        new(StandingReason.NoFlow, standing.HasFlow ? 0 : 1, 0),
+        new(StandingReason.Verdict, (int)standing.Verdict, 0),
+        new(StandingReason.Fails, standing.Fails, 0),
+        new(StandingReason.Warns, standing.Warns, 0),
+        new(StandingReason.Deviation, Badness(standing), SameDeviation),
+        new(StandingReason.Time, standing.NeverDone, 0),
+        new(StandingReason.Time, Seconds(standing), SameTime),
+    ];
 
     static double Badness(Standing standing) => standing.WorstDeviation is { } deviation ? Imbalance.Badness(deviation) : 0;
 

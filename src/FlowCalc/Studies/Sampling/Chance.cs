@@ -9,7 +9,8 @@ namespace FlowCalc.Studies.Sampling;
 /// <param name="High">Upper end, 0 to 1.</param>
 public readonly record struct Chance(int Count, double Part, double Low, double High)
 {
-    static readonly double Score = Normal.InvCDF(0, 1, 0.975);
+    /// <summary>Standard score of a confidence of 95 %.</summary>
+    internal static readonly double Score = Normal.InvCDF(0, 1, 0.975);
 
     /// <summary>The chance after so many samples.</summary>
     /// <param name="count">Samples in which it was so, 0 to all.</param>

@@ -11,8 +11,13 @@ namespace FlowCalc.Studies.Sampling;
 /// </remarks>
 public readonly record struct FirstOrderIndex(double Value, double StandardError)
 {
-    const int Groups = 20;
+    /// <summary>Groups of samples that the jackknife leaves out in turn.</summary>
+    internal const int Groups = 20;
+
     const double Still = 1e-12;
+
+    /// <summary>What it was estimated from.</summary>
+    public IndexParts Parts { get; init; }
 
     /// <summary>Number of bins for so many samples, 8 to 128.</summary>
     internal static int Bins(int samples) => Math.Clamp((int)Math.Sqrt(samples), 8, 128);
@@ -41,12 +46,12 @@ public readonly record struct FirstOrderIndex(double Value, double StandardError
         foreach (var one in squares) square += one;
         // What moves by rounding alone does not move.
         if (!(Math.Sqrt(square / count) > Still * Math.Abs(mean))) return new(double.NaN, double.NaN);
-        var value = Without(-1, bins, sums, counts, squares);
+        var parts = Without(-1, bins, sums, counts, squares);
         Span<double> left = stackalloc double[Groups];
         double middle = 0, error = 0;
-        for (var group = 0; group < Groups; group++) middle += (left[group] = Without(group, bins, sums, counts, squares)) / Groups;
+        for (var group = 0; group < Groups; group++) middle += (left[group] = Without(group, bins, sums, counts, squares).Index) / Groups;
         foreach (var one in left) error += (one - middle) * (one - middle);
-        return new(value, Math.Sqrt(error * (Groups - 1) / Groups));
+        return new(parts.Index, Math.Sqrt(error * (Groups - 1) / Groups)) { Parts = parts with { Differences = error } };
     }
 
     static (int Count, double Mean) MeanOf(ReadOnlySpan<double> figure)
@@ -62,7 +67,7 @@ public readonly record struct FirstOrderIndex(double Value, double StandardError
         return (count, sum / count);
     }
 
-    static double Without(int omitted, int bins, ReadOnlySpan<double> sums, ReadOnlySpan<int> counts, ReadOnlySpan<double> squares)
+    static IndexParts Without(int omitted, int bins, ReadOnlySpan<double> sums, ReadOnlySpan<int> counts, ReadOnlySpan<double> squares)
     {
         int all = 0, filled = 0;
         double total = 0, square = 0, between = 0;
@@ -87,7 +92,6 @@ public readonly record struct FirstOrderIndex(double Value, double StandardError
         var correction = total * total / all;
         between -= correction;
         square -= correction;
-        var within = Math.Max(square - between, 0) / (all - filled);
-        return (between - (filled - 1) * within) / (square + within);
+        return new(all, filled, between, square, 0);
     }
 }

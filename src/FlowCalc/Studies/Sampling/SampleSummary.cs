@@ -16,6 +16,15 @@ namespace FlowCalc.Studies.Sampling;
 public sealed record SampleSummary(
     double? Design, int Count, int Never, double? Mean, double? StandardDeviation, double? Least, double? P05, double? P50, double? P95, double? Greatest)
 {
+    /// <summary>Between which samples the 5 % lie; null without samples.</summary>
+    public PercentileRank? Rank05 { get; init; }
+
+    /// <summary>Between which samples the median lies; null without samples.</summary>
+    public PercentileRank? Rank50 { get; init; }
+
+    /// <summary>Between which samples the 95 % lie; null without samples.</summary>
+    public PercentileRank? Rank95 { get; init; }
+
     /// <summary>Sums a figure up.</summary>
     /// <param name="design">The figure of the design; NaN for none, infinite for an instant that never comes.</param>
     /// <param name="values">The figure by sample: NaN where a sample has none, infinite for an instant that never comes.</param>
@@ -28,10 +37,17 @@ public sealed record SampleSummary(
         while (never < sorted.Length && double.IsPositiveInfinity(sorted[^(never + 1)])) never++;
         var (mean, deviation) = never == 0 && sorted.Length > 0 ? ArrayStatistics.MeanStandardDeviation(sorted) : (double.NaN, double.NaN);
         return new(
-            Told(design), sorted.Length, never, Told(mean), Told(deviation), At(sorted, 0), At(sorted, 0.05), At(sorted, 0.5), At(sorted, 0.95), At(sorted, 1));
+            Told(design), sorted.Length, never, Told(mean), Told(deviation), At(sorted, 0), At(sorted, 0.05), At(sorted, 0.5), At(sorted, 0.95), At(sorted, 1))
+        {
+            Rank05 = RankOf(sorted, 0.05),
+            Rank50 = RankOf(sorted, 0.5),
+            Rank95 = RankOf(sorted, 0.95),
+        };
     }
 
     static double? At(double[] sorted, double part) => sorted.Length == 0 ? null : Told(SortedArrayStatistics.Quantile(sorted, part));
+
+    static PercentileRank? RankOf(double[] sorted, double part) => sorted.Length == 0 ? null : PercentileRank.Of(sorted, part);
 
     static double? Told(double value) => double.IsFinite(value) ? value : null;
 }

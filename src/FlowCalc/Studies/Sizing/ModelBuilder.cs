@@ -16,6 +16,7 @@ internal sealed class ModelBuilder
     readonly Run[][] runs;
     readonly Nozzle[][] nozzles;
     readonly double[][] runSum, nozzleSum;
+    readonly double?[][] perMetre;
 
     ModelBuilder(SizingProblem problem, Pressure? reservoir)
     {
@@ -24,6 +25,7 @@ internal sealed class ModelBuilder
         runs = [.. layout.Runs.Select(run => new[] { run })];
         nozzles = [.. layout.Points.Select(point => point is Nozzle nozzle ? new[] { nozzle } : [])];
         (runSum, nozzleSum) = (new double[runs.Length][], new double[nozzles.Length][]);
+        perMetre = [.. runs.Select(_ => Array.Empty<double?>())];
         (runGroup, nozzleGroup) = (new int[runs.Length], new int[nozzles.Length]);
         Array.Fill(runGroup, -1);
         Array.Fill(nozzleGroup, -1);
@@ -51,6 +53,7 @@ internal sealed class ModelBuilder
             Runs = builder.runs,
             Nozzles = builder.nozzles,
             RunSum = builder.runSum,
+            PerMetre = builder.perMetre,
             NozzleSum = builder.nozzleSum,
             Wanted = SizingModel.WantedOf(problem.Layout),
             LeftOut = [.. builder.leftOut.Distinct()],
@@ -79,6 +82,7 @@ internal sealed class ModelBuilder
             var run = members[member];
             runGroup[run] = group;
             runs[run] = [.. kept.Select(option => variants[member][option]!)];
+            perMetre[run] = [.. kept.Select(option => problem.Objective is SizingObjective.LeastCost or SizingObjective.LeastMass ? Price(options[option]) : null)];
             runSum[run] = [.. runs[run].Select((changed, choice) => Sum(options[kept[choice]], changed, !SameSize.Of(changed.Tube, problem.Layout.Runs[run].Tube)))];
         }
         return (kept.Length, isOne ? Array.IndexOf(kept, at) : -1);

@@ -14,4 +14,8 @@ namespace FlowCalc.Studies.Sizing;
 /// <param name="Runs">Runs whose tube changes, by index.</param>
 /// <param name="Nozzles">Nozzles that change, by index of the point.</param>
 public sealed record SizedChoice(
-    Layout Layout, FlowResult Flow, ImmutableArray<double?> Deviations, double? Value, double Worst, (double Least, double Most)? Times, ImmutableArray<int> Runs, ImmutableArray<int> Nozzles);
+    Layout Layout, FlowResult Flow, ImmutableArray<double?> Deviations, double? Value, double Worst, (double Least, double Most)? Times, ImmutableArray<int> Runs, ImmutableArray<int> Nozzles)
+{
+    /// <summary>What each free run and nozzle adds to an objective that is a sum, in the order of runs and points; empty where it is none, or where the layout is no choice of the stock.</summary>
+    public ImmutableArray<SizedTerm> Terms { get; init; } = [];
+}

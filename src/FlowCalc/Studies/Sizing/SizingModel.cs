@@ -41,6 +41,9 @@ internal sealed class SizingModel
     /// <summary>What each choice of a run adds to the objective.</summary>
     public required double[][] RunSum { get; init; }
 
+    /// <summary>What a metre of each choice of a run's tube costs or weighs, where the objective counts that; null where it does not. Empty for a run that is not free.</summary>
+    public required double?[][] PerMetre { get; init; }
+
     /// <summary>What each choice of a nozzle adds to the objective.</summary>
     public required double[][] NozzleSum { get; init; }
 
@@ -80,6 +83,17 @@ internal sealed class SizingModel
         for (var point = 0; point < Nozzles.Length; point++)
             if (NozzleGroup[point] is >= 0 and var group) sum += NozzleSum[point][choices[group]];
         return sum;
+    }
+
+    /// <summary>What that sum is of.</summary>
+    public ImmutableArray<SizedTerm> Terms(ReadOnlySpan<byte> choices)
+    {
+        var terms = ImmutableArray.CreateBuilder<SizedTerm>();
+        for (var run = 0; run < Runs.Length; run++)
+            if (RunGroup[run] is >= 0 and var group) terms.Add(new(true, run, PerMetre[run][choices[group]], RunSum[run][choices[group]]));
+        for (var point = 0; point < Nozzles.Length; point++)
+            if (NozzleGroup[point] is >= 0 and var group) terms.Add(new(false, point, null, NozzleSum[point][choices[group]]));
+        return terms.DrainToImmutable();
     }
 
     /// <summary>Runs and nozzles that a choice exchanges.</summary>

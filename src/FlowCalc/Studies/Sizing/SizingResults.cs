@@ -45,7 +45,10 @@ internal static class SizingResults
         return new(
             layout, flow, Deviations(model, flow), search.Finds.Value(timed), trial.Worst, times,
             [.. Enumerable.Range(0, model.Runs.Length).Where(run => model.IsChanged(run, trial.Choices))],
-            [.. Enumerable.Range(0, model.Nozzles.Length).Where(point => model.IsNozzleChanged(point, trial.Choices))]);
+            [.. Enumerable.Range(0, model.Nozzles.Length).Where(point => model.IsNozzleChanged(point, trial.Choices))])
+        {
+            Terms = model.Objective is SizingObjective.BestBalance or SizingObjective.ShortestTime ? [] : model.Terms(trial.Choices),
+        };
     }
 
     // The layout as it is need not be one of the choices: a group may hold more than one size now.

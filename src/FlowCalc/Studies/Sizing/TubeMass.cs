@@ -15,10 +15,16 @@ public static class TubeMass
     public static double? PerMetre(Tube tube)
     {
         ArgumentNullException.ThrowIfNull(tube);
-        if (tube.OutsideDiameter is not { } outside || tube.Material is not { } material) return null;
+        if (tube.OutsideDiameter is not { } outside || DensityOf(tube) is not { } density) return null;
+        return density * Math.PI / 4 * (outside.Meters * outside.Meters - tube.Bore.Meters * tube.Bore.Meters);
+    }
+
+    /// <summary>Density of the metal that a tube's material names, kg/m³; null where none is known.</summary>
+    internal static double? DensityOf(Tube tube)
+    {
+        if (tube.Material is not { } material) return null;
         foreach (var (word, density) in Metals)
-            if (material.Contains(word, StringComparison.OrdinalIgnoreCase))
-                return density * Math.PI / 4 * (outside.Meters * outside.Meters - tube.Bore.Meters * tube.Bore.Meters);
+            if (material.Contains(word, StringComparison.OrdinalIgnoreCase)) return density;
         return null;
     }
 }

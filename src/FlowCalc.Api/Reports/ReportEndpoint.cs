@@ -1,0 +1,98 @@
+using System.Text;
+using FlowCalc.Api.Answers;
+using FlowCalc.Api.CutLists;
+using FlowCalc.Api.Discharge;
+using FlowCalc.Api.Documentation;
+using FlowCalc.Api.Faults;
+using FlowCalc.Api.Flow;
+using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Requests;
+using FlowCalc.Layouts;
+using FlowCalc.Workbench.Hosting;
+using FlowCalc.Workbench.Reports;
+using FlowCalc.Workbench.Reports.Paper;
+using FlowCalc.Workbench.Solving;
+
+namespace FlowCalc.Api.Reports;
+
+/// <summary><c>POST /v1/report</c>: what a layout does and what it takes to build it, to print and to keep.</summary>
+internal static class ReportEndpoint
+{
+    /// <summary>Names of the query.</summary>
+    public const string Format = "format", Paper = "paper", Date = "date", By = "by";
+
+    /// <summary>What is answered.</summary>
+    public const string Html = "text/html", Pdf = "application/pdf";
+
+    // The page runs nothing and fetches nothing; its styles and drawings are in it.
+    const string Policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
+
+    /// <summary>The words that each may have; the first is taken where it is left out.</summary>
+    public static readonly string[] Formats = ["html", "pdf"], Papers = ["a4", "letter"];
+
+    /// <summary>Puts the call on the service.</summary>
+    public static void MapReport(this IEndpointRouteBuilder app) =>
+        app.MapPost("/v1/report", AnswerAsync)
+            .RequireRateLimiting(LimitSetup.Work)
+            .WithName("Report").WithTags("Flow")
+            .WithSummary("Report of a layout, to print and to keep")
+            .DescribeReport();
+
+    static Task AnswerAsync(HttpContext context, ServiceLimits limits, CaseThreads threads, StaticMarkup markup)
+    {
+        Problem? fault = null;
+        var isPdf = QueryChoice.Read(context.Request, Format, Formats, ref fault) == 1;
+        var paper = QueryChoice.Read(context.Request, Paper, Papers, ref fault) == 1 ? PaperSize.Letter : PaperSize.A4;
+        var date = QueryText.Read(context.Request, Date, ref fault);
+        var by = QueryText.Read(context.Request, By, ref fault);
+        if (fault is not null) return ProblemWriter.WriteAsync(context, fault);
+
+        var options = new LayoutReaderOptions { MaximumPoints = limits.ReportPoints };
+        return LayoutCall.AnswerAsync<WrittenReport>(context, limits, options, limits.ReportTime, Work, report => SendAsync(context, report, paper, markup), Format, Paper, Date, By);
+
+        WrittenReport? Work(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel)
+        {
+            why = TooMuch(layout, limits);
+            if (why is not null) return null;
+            var solved = SolvedLayout.OfFlow(layout, write.System, cancel);
+            if (solved.Judgement is null)
+            {
+                why = Problems.NoAnswer(solved.Flow.Report.Failure ?? "The solve did not converge.");
+                return null;
+            }
+            var source = ReportSource.Of(solved.WithDischarge(threads, cancel), cancel) with { Date = date, By = by };
+            RequireFinite(source, write);
+            var content = ReportContent.Of(source, cancel);
+            return new(content, isPdf ? ReportPdf.Write(content, paper, cancel) : null);
+        }
+    }
+
+    // What the other calls would not answer is no result here either: they throw at a number that is not finite.
+    static void RequireFinite(ReportSource source, UnitWriter write)
+    {
+        var solved = source.Solved;
+        FlowAnswers.Of(solved.Layout, solved.Flow, solved.Judgement!, write);
+        if (solved is { Discharge: { } discharge, DischargeJudgement: { } judged }) DischargeAnswers.Of(solved.Layout, discharge, judged, write);
+        CutListAnswers.Of(solved.Layout, source.Cuts, source.CutsJudged, write);
+    }
+
+    static Problem? TooMuch(Layout layout, ServiceLimits limits)
+    {
+        var parts = (long)layout.Zones.Length;
+        foreach (var run in layout.Runs) parts += 1L + run.Bends.Length + run.Fittings.Length + run.HotPlaces.Length + (run.Clips?.Length ?? 0);
+        return parts > limits.ReportParts ? Problems.TooMuch($"Its runs, bends, fittings, clips, hot places and zones are {parts} together; this call takes {limits.ReportParts}.") : null;
+    }
+
+    static async Task SendAsync(HttpContext context, WrittenReport report, PaperSize paper, StaticMarkup markup)
+    {
+        if (report.Pdf is { } pdf)
+        {
+            context.Response.Headers.ContentDisposition = $"inline; filename=\"{FileName.Of(report.Content.Title)}.pdf\"";
+            await AnswerWriter.WriteBytesAsync(context, pdf, Pdf);
+            return;
+        }
+        var page = await markup.RenderAsync<Report>(new() { [nameof(Report.Content)] = report.Content, [nameof(Report.Paper)] = paper });
+        context.Response.Headers.ContentSecurityPolicy = Policy;
+        await AnswerWriter.WriteBytesAsync(context, Encoding.UTF8.GetBytes(page), $"{Html}; charset=utf-8");
+    }
+}

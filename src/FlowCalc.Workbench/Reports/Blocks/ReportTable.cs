@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+
+namespace FlowCalc.Workbench.Reports.Blocks;
+
+/// <summary>A table.</summary>
+/// <param name="Caption">What it holds.</param>
+/// <param name="Columns">Its columns.</param>
+/// <param name="Rows">Its rows, a cell a column.</param>
+public sealed record ReportTable(string Caption, ImmutableArray<ReportColumn> Columns, ImmutableArray<ImmutableArray<string>> Rows) : ReportBlock
+{
+    /// <summary>A table of columns by their headings; one that begins with <c>#</c> holds numbers.</summary>
+    internal static ReportTable Of(string caption, string[] columns, IEnumerable<string[]> rows) =>
+        new(caption, [.. columns.Select(title => title.StartsWith('#') ? new ReportColumn(title[1..], true) : new ReportColumn(title))], [.. rows.Select(row => row.ToImmutableArray())]);
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using FlowCalc.Workbench.Figures;
+using FlowCalc.Workbench.Reports.Sections;
+
+namespace FlowCalc.Workbench.Reports;
+
+/// <summary>What a report says, worked out once and written as a page or as a PDF.</summary>
+/// <param name="Title">Its title.</param>
+/// <param name="Facts">What it is of, who prepared it and when: name and value; an empty value is a blank to fill in.</param>
+/// <param name="Sections">Its sections.</param>
+public sealed record ReportContent(string Title, ImmutableArray<(string Name, string Value)> Facts, ImmutableArray<ReportSection> Sections)
+{
+    /// <summary>What stands at the foot of every sheet.</summary>
+    public const string Foot = "A calculation by FlowCalc. It approves nothing and replaces no discharge test.";
+
+    /// <summary>The report of a layout.</summary>
+    /// <param name="source">The layout with its answers.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <exception cref="ArgumentException">The flow has not converged.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static ReportContent Of(ReportSource source, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        var solved = source.Solved;
+        if (solved.Judgement is null) throw new ArgumentException("The flow has not converged.", nameof(source));
+        var shown = new Shown(solved.Units, solved.Layout.AmbientPressure);
+        IEnumerable<ReportSection?> sections =
+        [
+            OpeningSection.Of(source),
+            VerdictSection.Of(source, shown),
+            DrawingSection.Of(solved, shown, cancel),
+            InputSection.Of(solved, shown),
+            AssumptionSection.Of(source),
+            FlowSection.Of(solved, shown),
+            DischargeSection.Of(solved, shown),
+            FindingSection.Of(source),
+            CutListSection.Of(source, shown),
+            MethodSection.Of(solved, cancel),
+            ClosingSections.Cautions(solved.Layout),
+            ClosingSections.LeftOut(solved),
+            ClosingSections.Signatures(),
+        ];
+        return new(solved.Layout.Title ?? "Fire-suppression line without a title", OpeningSection.Facts(source), [.. sections.OfType<ReportSection>()]);
+    }
+}

@@ -1,0 +1,26 @@
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Studies.Tolerance;
+
+/// <summary>What the figures of a study measure, and their names in an answer.</summary>
+public static class FigureUnits
+{
+    /// <summary>What a figure measures; null for a part or a deviation.</summary>
+    /// <param name="figure">The figure.</param>
+    public static QuantityKind? KindOf(Figure figure) => figure switch
+    {
+        Figure.MassFlow or Figure.PeakMassFlow => QuantityKind.MassFlow,
+        Figure.Pressure => QuantityKind.Pressure,
+        Figure.Mass or Figure.LeftBehind => QuantityKind.Mass,
+        Figure.Arrival or Figure.LastArrival or Figure.Time95 or Figure.RequiredTime or Figure.LiquidEnd or Figure.End => QuantityKind.Time,
+        _ => null,
+    };
+
+    /// <summary>The name of a figure in an answer, such as <c>massFlow</c>.</summary>
+    /// <param name="figure">The figure.</param>
+    public static string WordOf(Figure figure)
+    {
+        var name = figure.ToString();
+        return char.ToLowerInvariant(name[0]) + name[1..];
+    }
+}
