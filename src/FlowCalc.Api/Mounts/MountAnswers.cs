@@ -4,7 +4,7 @@ using FlowCalc.Findings;
 using FlowCalc.Layouts;
 using FlowCalc.Mounts;
 using FlowCalc.Quantities;
-using UnitsNet;
+using Force = UnitsNet.Force;
 
 namespace FlowCalc.Api.Mounts;
 

@@ -39,7 +39,7 @@ sealed class GroupChecks
     void Add(int bolt, ImmutableArray<BoltShare> shares)
     {
         var pull = new LoadMeasure([.. shares.Select(share => share.AlongZ)]);
-        var shear = new LoadMeasure(acceleration => Worst(shares, share => share.Shear(acceleration)));
+        var shear = new LoadMeasure([.. shares.Select(share => (share.AlongX, share.AlongY))]);
         Pulls.Add(pull);
         Shears.Add(shear);
         AddBolt(bolt, shares, pull);

@@ -24,6 +24,22 @@ sealed class LoadMeasure
         };
     }
 
+    /// <summary>The greatest of some lengths √((A·a)² + (B·a)²); its peak is the root of the larger eigenvalue of their Gram matrix, exactly.</summary>
+    public LoadMeasure(ImmutableArray<(Direction A, Direction B)> pairs)
+    {
+        of = acceleration =>
+        {
+            var most = 0.0;
+            foreach (var (a, b) in pairs)
+            {
+                var (along, across) = (a.Dot(acceleration), b.Dot(acceleration));
+                most = Math.Max(most, Math.Sqrt(along * along + across * across));
+            }
+            return most;
+        };
+        peak = pairs.Select(pair => Greatest(pair.A, pair.B)).MaxBy(found => found.Value);
+    }
+
     /// <summary>Its value at an acceleration.</summary>
     public double At(Direction acceleration) => of(acceleration);
 
@@ -34,6 +50,16 @@ sealed class LoadMeasure
         var found = rows.IsDefault ? WorstDirection.Of(of, cancellationToken) : Longest();
         peak = found;
         return found;
+    }
+
+    // a = (x·A + y·B) of length 1 with (x, y) the eigenvector of [A·A, A·B; A·B, B·B].
+    static (Direction Direction, double Value, double Bound) Greatest(Direction a, Direction b)
+    {
+        var (aa, bb, ab) = (a.Dot(a), b.Dot(b), a.Dot(b));
+        var half = Math.Atan2(2 * ab, aa - bb) / 2;
+        var direction = Vectors.Sum(Vectors.Times(Math.Cos(half), a), Vectors.Times(Math.Sin(half), b));
+        var value = Math.Sqrt(Math.Max(0, (aa + bb) / 2 + Math.Sqrt((aa - bb) * (aa - bb) / 4 + ab * ab)));
+        return direction.Length > 0 ? (Vectors.Unit(direction), value, value) : (new(0, 0, 1), 0, 0);
     }
 
     (Direction, double, double) Longest()

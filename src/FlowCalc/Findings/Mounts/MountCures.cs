@@ -9,7 +9,7 @@ namespace FlowCalc.Findings.Mounts;
 static class MountCures
 {
     // Work is bounded by counts: so many bolts in all that are worked out over all changes tried.
-    const int MostBolts = 4_000;
+    const int MostBolts = 1_000;
 
     /// <summary>Adds the first change that clears each failure and warning and makes nothing else fail; where none does, says how many were tried.</summary>
     public static void Add(Layout layout, FindingList findings, UnitSystem units, CancellationToken cancellationToken)

@@ -91,6 +91,19 @@ public class StrapAndPlateTests
         Assert.Equal(6 * Math.Max(q * n, m - q * n) / (0.04 * 0.003 * 0.003), PlateBending.Foot(m, n, 0.04, 0.003), tolerance: 1);
     }
 
+    // By search and by the Gram matrix: two ways to the same greatest shear.
+    [Fact]
+    public void Greatest_shear_of_a_bolt_is_found_by_search_as_well()
+    {
+        var share = new BoltGroup([(0, 0), (0.12, 0), (0.24, 0.01), (0, 0.1)]).Shares(new(0.3, -0.1, 0.07))[2];
+
+        var (_, searched, _) = WorstDirection.Of(share.Shear, TestContext.Current.CancellationToken);
+        var (direction, known, _) = new LoadMeasure([(share.AlongX, share.AlongY)]).Peak(TestContext.Current.CancellationToken);
+
+        Assert.Equal(known, searched, tolerance: known * 1e-8);
+        Assert.Equal(known, share.Shear(direction), tolerance: known * 1e-12);
+    }
+
     [Fact]
     public void Thrust_of_an_open_outlet_is_twice_pressure_times_area() => Assert.Equal(219.91149, MountedLayout.Solve().Thrust!.Value.Newtons, tolerance: 1e-4);
 
