@@ -22,6 +22,7 @@ internal static class Commands
                 CutListFigures.Print();
                 DrawingFigures.Print();
                 ReportFigures.Print();
+                MountFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -40,6 +41,9 @@ internal static class Commands
                 return 0;
             case ["cut-list"]:
                 CutListFigures.Print();
+                return 0;
+            case ["mount"]:
+                MountFigures.Print();
                 return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.

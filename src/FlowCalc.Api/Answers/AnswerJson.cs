@@ -6,6 +6,7 @@ using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Mounts;
 using FlowCalc.Api.Size;
 using FlowCalc.Api.Tolerance;
 
@@ -20,6 +21,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(ToleranceAnswer))]
 [JsonSerializable(typeof(SizeAnswer))]
 [JsonSerializable(typeof(CutListAnswer))]
+[JsonSerializable(typeof(MountAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -60,7 +60,7 @@ internal static class FaultExamples
 
     static IEnumerable<(string Name, string Summary, Problem Problem)> OfLayout(string? call, ServiceLimits limits)
     {
-        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Unread(LayoutReader.Read(WrongLayout, new LayoutReaderOptions { NeedsBottle = call == "Discharge" }).Faults));
+        var layout = ("layout", "A layout that makes no sense, every fault at once", Problems.Unread(LayoutReader.Read(WrongLayout, new LayoutReaderOptions { NeedsBottle = call == "Discharge", NeedsMount = call == "Mount" }).Faults));
         return call switch
         {
             "Flow" => [
@@ -81,6 +81,9 @@ internal static class FaultExamples
                 ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge.")),
                 ("too-much", "More parts than a report holds", Problems.TooMuch($"Its runs, bends, fittings, clips, hot places and zones are {limits.ReportParts + 1L} together; this call takes {limits.ReportParts}.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.ReportTime))],
+            "Mount" => [
+                layout,
+                ("time", "Over the time limit", Problems.TooSlow(limits.MountTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

@@ -97,6 +97,12 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/report</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan ReportTime { get; init; } = TimeSpan.FromSeconds(20);
 
+    /// <summary>Most points of a layout on <c>/v1/mount</c>, 2 to 100 000.</summary>
+    public int MountPoints { get; init; } = 10_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/mount</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan MountTime { get; init; } = TimeSpan.FromSeconds(4);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -146,6 +152,8 @@ public sealed class ServiceLimits
         && ReportPoints is >= 2 and <= 1_000
         && ReportParts is >= 2 and <= 100_000
         && IsTime(ReportTime)
+        && MountPoints is >= 2 and <= 100_000
+        && IsTime(MountTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

@@ -182,8 +182,7 @@ public static class FindingCodes
 
     const string Requirement = "the requirement: the document's, else the application's";
 
-    /// <summary>All codes, in ordinal order.</summary>
-    public static ImmutableArray<FindingDefinition> All { get; } =
+    static readonly ImmutableArray<FindingDefinition> OfLayouts =
     [
         new(AboveCriticalTemperature, "A liquefied gas is over its critical temperature in the bottle, where it has no level.", [Severity.Note], "the agent's data"),
         new(AgentInTube, "Of a gas or an agent that boils, dip tubes and line hold a large part of the contents at once; at the refusing step the method does not hold.", [Severity.Note, Severity.Warn, Severity.Fail], DefaultLimits.Find(AgentInTube)!.Source),
@@ -255,4 +254,7 @@ public static class FindingCodes
         new(VelocityHigh, "The mean velocity of the liquid in a run is high.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
         new(WeakAgentData, "How nitrogen dissolves in the agent is an estimate.", [Severity.Note], "own estimate, no measurement was at hand"),
     ];
+
+    /// <summary>All codes, in ordinal order, those of mounts among them.</summary>
+    public static ImmutableArray<FindingDefinition> All { get; } = [.. OfLayouts.Concat(MountCodes.All).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FlowCalc.Agents;
+using FlowCalc.Layouts.Mounts;
 using FlowCalc.Limits;
 using UnitsNet;
 
@@ -67,6 +68,9 @@ public sealed record Layout
 
     /// <summary>How tube is cut, bent and clipped; null where the document says nothing of it. The flow does not use it.</summary>
     public Cutting? Cutting { get; init; }
+
+    /// <summary>How the bottle is held; null where the document says nothing of it. The flow does not use it.</summary>
+    public Mount? Mount { get; init; }
 
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];

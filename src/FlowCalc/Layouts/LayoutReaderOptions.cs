@@ -14,4 +14,7 @@ public sealed record LayoutReaderOptions
 
     /// <summary>Whether a supply held at a pressure is a fault, as for what asks for a discharge.</summary>
     public bool NeedsBottle { get; init; }
+
+    /// <summary>Whether a document without a mount is a fault, as for what asks for its loads.</summary>
+    public bool NeedsMount { get; init; }
 }

@@ -22,8 +22,11 @@ public static class DefaultLimits
     static readonly ImmutableArray<Limit> OfFlow;
     static readonly ImmutableArray<Limit> OfDischarge;
     static readonly ImmutableArray<Limit> OfCutList;
+    static readonly ImmutableArray<Limit> OfMount;
 
     const string OlderEdition = "an older edition seen second-hand; another class may ask for something else";
+    const string Joints = "EN 1993-1-8:2005 table 3.4, seen second-hand";
+    const string Fixing = "rules of motorsport ask for two metal straps or more, seen second-hand; another class may ask for something else";
     const string WholeContents = $"FIA Formula One technical regulations, article 14.1.4, 95 % of the contents out, {OlderEdition}";
     const string AnyPosition = $"FIA Formula One technical regulations, article 14.1.9, it has to work in any position, {OlderEdition}; the part: {CommonPractice}";
 
@@ -64,11 +67,27 @@ public static class DefaultLimits
                 "Distance between clips over that of the table; over 0.8 of it beside a fitting that the tube carries.", LimitUse.CutList),
             new("fitting-unsupported", QuantityKind.Length, Metres(0.1), null, null, null, LowerIsWorse: false, CommonPractice, "Way along the tube from a fitting to the next clip.", LimitUse.CutList),
             new("low-point", QuantityKind.Length, Metres(0.05), null, null, null, LowerIsWorse: false, CommonPractice, "Depth to which a run sags below the lower of its ends.", LimitUse.CutList),
+            Use("bolt-overloaded", 0.7, $"fail: {Joints}; warn: {CommonPractice}", "A bolt's shear and pull, prying with it, over what it bears by EN 1993-1-8, together."),
+            Use("bolt-over-proof", null, "ISO 898-1, loads seen second-hand", "A bolt's pull over its proof load; where a spacer bends it, its stress over its proof stress."),
+            new("joint-opens", null, Number(1), null, null, null, LowerIsWorse: false, "statics of a tightened joint", "A bolt's pull over the preload that the document states.", LimitUse.Mount),
+            Use("head-pulls-through", null, Joints, "A bolt's pull over that at which its head, nut or washer punches through the sheet."),
+            Use("hole-bears", null, Joints, "A bolt's shear over that at which the edge of its hole yields."),
+            new("thin-panel", QuantityKind.Length, null, Metres(0.002), null, null, LowerIsWorse: true, CommonPractice, "Thickness of a sheet that bolts go through without a spreader of 3 mm or more.", LimitUse.Mount),
+            new("thread-too-short", null, null, Number(1), Number(0.8), null, LowerIsWorse: true, CommonPractice,
+                "Engagement in a tapped hole over the usual one: the bolt's diameter in steel, twice it in other metals.", LimitUse.Mount),
+            Use("thread-strips", null, "half the pitch cylinder at 0.6 of the tensile strength: machine design practice, from memory", "A bolt's pull over that at which the thread of a tapped hole strips."),
+            new("adapter-lever", null, Number(1), null, Number(3), null, LowerIsWorse: false, CommonPractice, "Length of the spacers over the diameter of the bolts in them.", LimitUse.Mount),
+            Use("plate-bends", 0.7, $"fail: the material's yield; warn: {CommonPractice}", "Bending stress in a bracket's foot, a sheet or an adapter plate over its yield stress."),
+            new("strap-count", null, null, Number(2), null, null, LowerIsWorse: true, Fixing, "Straps of the bottle.", LimitUse.Mount),
+            Use("strap-overloaded", 0.7, $"fail: the material's yield; warn: {CommonPractice}", "Tension in a strap, pretension with it, over that at which it yields."),
+            Use("no-end-stop", 0.7, $"fail: statics; warn: {CommonPractice}", "Force along the bottle's axis towards an end without a stop, over what friction holds."),
+            Use("end-stop-overloaded", null, "the document's capacity of the stop", "Force along the bottle's axis over what the stop at that end bears."),
         ];
         ByCode = All.ToFrozenDictionary(definition => definition.Code, StringComparer.Ordinal);
         OfFlow = Of(LimitUse.Flow);
         OfDischarge = Of(LimitUse.Discharge);
         OfCutList = Of(LimitUse.CutList);
+        OfMount = Of(LimitUse.Mount);
     }
 
     /// <summary>All defaults, in the order in which answers list them.</summary>
@@ -81,14 +100,14 @@ public static class DefaultLimits
 
     /// <summary>The limits that hold for an answer to a document.</summary>
     /// <param name="stated">The document's own limits, at most one a code; see <see cref="LimitDefinition.Override"/>.</param>
-    /// <param name="use">The answer: a flow, a discharge or a cut list.</param>
+    /// <param name="use">The answer: a flow, a discharge, a cut list or a mount.</param>
     /// <returns>One limit a row of <see cref="All"/> of that use, in its order.</returns>
     /// <exception cref="ArgumentException">A stated limit is for a code without a default, a code is stated twice, or the use is not one answer.</exception>
     public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated, LimitUse use)
     {
-        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList)) throw new ArgumentException("A flow, a discharge or a cut list, one of them.", nameof(use));
+        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount)) throw new ArgumentException("A flow, a discharge, a cut list or a mount, one of them.", nameof(use));
         if (stated.IsDefaultOrEmpty)
-            return use switch { LimitUse.Flow => OfFlow, LimitUse.Discharge => OfDischarge, _ => OfCutList };
+            return use switch { LimitUse.Flow => OfFlow, LimitUse.Discharge => OfDischarge, LimitUse.CutList => OfCutList, _ => OfMount };
 
         var byRow = new Limit?[All.Length];
         foreach (var limit in stated)
@@ -115,6 +134,9 @@ public static class DefaultLimits
 
     static LimitDefinition Ratio(string code, double warn, double fail, string description, LimitUse use = LimitUse.Flow) =>
         new(code, null, null, Number(warn), Number(fail), null, LowerIsWorse: false, CommonPractice, description, use);
+
+    static LimitDefinition Use(string code, double? warn, string source, string description) =>
+        new(code, null, null, warn is { } part ? Number(part) : null, Number(1), null, LowerIsWorse: false, source, description, LimitUse.Mount);
 
     static Measure Number(double value) => new(value, null);
 

@@ -16,6 +16,9 @@ public enum LimitUse
     /// <summary>A cut list.</summary>
     CutList = 4,
 
+    /// <summary>A mount.</summary>
+    Mount = 8,
+
     /// <summary>A steady flow and a discharge.</summary>
     Both = Flow | Discharge,
 }

@@ -62,4 +62,7 @@ public enum QuantityKind
 
     /// <summary>An acceleration; SI base m/s².</summary>
     Acceleration,
+
+    /// <summary>A stress or a strength of a material, which knows no gauge or absolute; SI base Pa.</summary>
+    Stress,
 }

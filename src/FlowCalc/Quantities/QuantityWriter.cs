@@ -6,7 +6,7 @@ namespace FlowCalc.Quantities;
 /// <remarks>
 /// Units, metric / us / si: length m, ft, m; area m2, ft2, m2; volume L, US gal, m3; pressure (gauge) bar, psi, Pa; mass kg, lb, kg; density kg/m3, lb/ft3, kg/m3;
 /// volume flow L/min, US gal/min, m3/s; mass flow kg/s, lb/s, kg/s; K-factor L/min/bar^0.5, US gal/min/psi^0.5, m3/s/Pa^0.5; flow coefficient m3/h (Kv), Cv, m3/s/Pa^0.5;
-/// viscosity mPa·s, cP, Pa·s; temperature °C, °F, K; angle °, °, rad; force N, lbf, N; speed m/s, ft/s, m/s; acceleration m/s2, ft/s2, m/s2; time s, current A, voltage V and resistance ohm in all three.
+/// viscosity mPa·s, cP, Pa·s; temperature °C, °F, K; angle °, °, rad; force N, lbf, N; speed m/s, ft/s, m/s; acceleration m/s2, ft/s2, m/s2; stress MPa, psi, Pa; time s, current A, voltage V and resistance ohm in all three.
 /// Values that are not finite pass through unchanged; a solver's result is checked before it comes here.
 /// </remarks>
 public static class QuantityWriter

@@ -139,6 +139,13 @@ static class UnitRows
         yield return Row(QuantityKind.Acceleration, MetresPerSquareSecond(AccelerationUnit.MeterPerSecondSquared), "m/s2");
         yield return Row(QuantityKind.Acceleration, MetresPerSquareSecond(AccelerationUnit.FootPerSecondSquared), "ft/s2");
         yield return Row(QuantityKind.Acceleration, MetresPerSquareSecond(AccelerationUnit.StandardGravity), "g", "gn");
+
+        // Steel tables write N/mm², drawings MPa: the same.
+        yield return Row(QuantityKind.Stress, Pascals(PressureUnit.Megapascal), "MPa", "N/mm2");
+        yield return Row(QuantityKind.Stress, Pascals(PressureUnit.Gigapascal), "GPa", "kN/mm2");
+        yield return Row(QuantityKind.Stress, Pascals(PressureUnit.Pascal), "Pa", "N/m2");
+        yield return Row(QuantityKind.Stress, Pascals(PressureUnit.PoundForcePerSquareInch), "psi");
+        yield return Row(QuantityKind.Stress, 1_000 * Pascals(PressureUnit.PoundForcePerSquareInch), "ksi");
     }
 
     static UnitEntry Temperature(TemperatureUnit unit, string symbol, params string[] twins)

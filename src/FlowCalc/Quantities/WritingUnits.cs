@@ -63,6 +63,7 @@ static class WritingUnits
             QuantityKind.Resistance => ("ohm", "ohm", "ohm"),
             QuantityKind.Speed => ("m/s", "ft/s", "m/s"),
             QuantityKind.Acceleration => ("m/s2", "ft/s2", "m/s2"),
+            QuantityKind.Stress => ("MPa", "psi", "Pa"),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of quantity."),
         };
         return system switch { UnitSystem.Metric => metric, UnitSystem.Us => us, _ => si };

@@ -90,6 +90,21 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
             Assert.Empty(contract.Breaks("CutListAnswer", await caller.PostCutList(document, query).Json(200)));
     }
 
+    // With everything given, and with so little that most of it is null.
+    [Theory]
+    [InlineData("")]
+    [InlineData("?units=us")]
+    public async Task Mount_fits_the_schema_that_the_contract_publishes(string query)
+    {
+        var contract = await Contract.Published(service);
+        var bare = JsonNode.Parse(Documents.Demo)!;
+        bare["mount"] = JsonNode.Parse("""{ "normal": [-1, 0, 0], "centreOfMass": ["0 mm", "0 mm", "80 mm"], "bolts": { "size": "M5", "at": [["0 mm", "0 mm"]] } }""");
+        bare["supply"]!["bottle"]!.AsObject().Remove("outlet");
+
+        foreach (var document in (string[])[Documents.Demo, bare.ToJsonString()])
+            Assert.Empty(contract.Breaks("MountAnswer", await caller.PostMount(document, query).Json(200)));
+    }
+
     // Water freezes in one case, and the bottle gives nothing in the other: most fields of a case have nothing to say.
     [Fact]
     public async Task Discharge_with_little_to_say_fits_the_schema_that_the_contract_publishes()

@@ -94,6 +94,7 @@ public sealed class ContractTests(Service service)
     [InlineData("/v1/discharge", "500 points", "layout", "no-answer", "time", "query")]
     [InlineData("/v1/cut-list", "10000 points", "layout", "too-much", "time", "query")]
     [InlineData("/v1/report", "200 points", "layout", "no-answer", "too-much", "time", "query")]
+    [InlineData("/v1/mount", "10000 points", "layout", "time", "query")]
     public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {
         var contract = await Contract.Published(service);
@@ -130,7 +131,7 @@ public sealed class ContractTests(Service service)
                         seen++;
                     }
             }
-        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list"])
+        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount"])
         {
             var body = contract.Operations().Single(operation => operation.Path == path).Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
             Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));

@@ -78,6 +78,15 @@ public sealed class KeptExampleTests(Service service) : IDisposable
         await Compare("cutlist", JsonSerializer.SerializeToElement(answer));
     }
 
+    [Fact]
+    public async Task Kept_mount_of_the_demo_is_what_the_service_answers()
+    {
+        var answer = JsonNode.Parse((await caller.PostMount(Documents.Demo).Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare("mount", JsonSerializer.SerializeToElement(answer), within: 1e-6);
+    }
+
     // Long lists are shown by their first two entries.
     [Theory]
     [InlineData("agents", "/v1/agents")]

@@ -41,6 +41,8 @@ public sealed class SettingTests
     [InlineData("Limits:ReportPoints", "1001")]
     [InlineData("Limits:ReportParts", "1")]
     [InlineData("Limits:ReportTime", "01:00:01")]
+    [InlineData("Limits:MountPoints", "1")]
+    [InlineData("Limits:MountTime", "00:00:00")]
     [InlineData("Limits:Concurrent", "-1")]
     [InlineData("Limits:Waiting", "-1")]
     [InlineData("Limits:RequestsPerMinute", "-5")]

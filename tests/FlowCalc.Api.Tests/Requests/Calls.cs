@@ -26,6 +26,9 @@ static class Calls
     public static Task<HttpResponseMessage> PostDrawing(this HttpClient caller, string document, string query = "") =>
         caller.PostLayout("/v1/drawing", Encoding.UTF8.GetBytes(document), query);
 
+    public static Task<HttpResponseMessage> PostMount(this HttpClient caller, string document, string query = "", string contentType = "application/json") =>
+        caller.PostLayout("/v1/mount", Encoding.UTF8.GetBytes(document), query, contentType);
+
     public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {
         using var content = new ByteArrayContent(document);

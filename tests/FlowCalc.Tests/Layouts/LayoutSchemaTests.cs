@@ -6,6 +6,7 @@ using FlowCalc.Agents;
 using FlowCalc.Examples;
 using FlowCalc.Layouts;
 using FlowCalc.Layouts.Reading;
+using FlowCalc.Layouts.Reading.Mounts;
 using FlowCalc.Limits;
 using FlowCalc.Quantities;
 using Json.Schema;
@@ -68,6 +69,14 @@ public class LayoutSchemaTests
         Assert.Equal(DocumentReader.Applications.Words, Enum("", "application"));
         Assert.Equal(RequirementReader.Wholes.Words, Enum("requirement", "of"));
         Assert.Equal(ModelReader.NozzleModels.Words, Enum("model", "nozzles"));
+        Assert.Equal(MountBoltsReader.SizeNames.Words, Enum("mountBolts", "size"));
+        Assert.Equal(MountBoltsReader.ClassNames.Words, Enum("mountBolts", "class"));
+        Assert.Equal(MountBoltsReader.Heads.Words, Enum("mountBolts", "head"));
+        Assert.Equal(StrapReader.Tightening.Words, Enum("mountStrap", "tightened"));
+        Assert.Equal(StrapReader.Ends.Words, Enum("endStop", "end"));
+        Assert.Equal(MountMaterialReader.Kinds.Words, Enum("mountMaterial", "kind"));
+        foreach (var owner in (string[])["tappedHole", "mountPanel", "mountFoot", "mountAdapter", "mountStrap"])
+            Assert.Equal(MountMaterialReader.Names.Words, Definition(owner).GetProperty("properties").GetProperty("material").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
         Assert.Equal(AgentCatalogue.Mixtures.Select(mixture => mixture.Id), Enum("agentDescription", "mixture"));
         Assert.Equal(AgentCatalogue.Ids, Definition("agent").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
         Assert.Equal(DefaultLimits.All.Select(limit => limit.Code), Definition("limits").GetProperty("properties").EnumerateObject().Select(property => property.Name));
@@ -87,7 +96,7 @@ public class LayoutSchemaTests
     {
         { "length", QuantityKind.Length }, { "volume", QuantityKind.Volume }, { "pressure", QuantityKind.Pressure }, { "mass", QuantityKind.Mass }, { "density", QuantityKind.Density },
         { "kFactor", QuantityKind.KFactor }, { "flowCoefficient", QuantityKind.FlowCoefficient }, { "viscosity", QuantityKind.Viscosity }, { "temperature", QuantityKind.Temperature },
-        { "time", QuantityKind.Time }, { "angle", QuantityKind.Angle }, { "speed", QuantityKind.Speed },
+        { "time", QuantityKind.Time }, { "angle", QuantityKind.Angle }, { "speed", QuantityKind.Speed }, { "force", QuantityKind.Force }, { "stress", QuantityKind.Stress },
     };
 
     [Theory]

@@ -48,6 +48,7 @@ public sealed class QuantitiesUnitsNetTests
         QuantityKind.Resistance => ElectricResistance.From(value, ElectricResistance.ParseUnit(Name(entry), Invariant)).Ohms,
         QuantityKind.Speed => Speed.From(value, Speed.ParseUnit(Name(entry), Invariant)).MetersPerSecond,
         QuantityKind.Acceleration => Acceleration.From(value, Acceleration.ParseUnit(Name(entry), Invariant)).MetersPerSecondSquared,
+        QuantityKind.Stress => Pressure.From(value, Pressure.ParseUnit(Name(entry), Invariant)).Pascals,
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry.Kind, "A kind without a peer."),
     };
 

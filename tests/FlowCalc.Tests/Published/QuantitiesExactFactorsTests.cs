@@ -93,6 +93,11 @@ public sealed class QuantitiesExactFactorsTests
         [(QuantityKind.Acceleration, "m/s2")] = 1m,
         [(QuantityKind.Acceleration, "ft/s2")] = Foot,
         [(QuantityKind.Acceleration, "g")] = 9.80665m,
+        [(QuantityKind.Stress, "MPa")] = 1_000_000m,
+        [(QuantityKind.Stress, "GPa")] = 1_000_000_000m,
+        [(QuantityKind.Stress, "Pa")] = 1m,
+        [(QuantityKind.Stress, "psi")] = PoundForce / (Inch * Inch),
+        [(QuantityKind.Stress, "ksi")] = 1_000m * PoundForce / (Inch * Inch),
     };
 
     [Fact]

@@ -15,6 +15,7 @@ public sealed class QuantityWriterTests
     [InlineData(QuantityKind.Volume, "L", "US gal", "m3")]
     [InlineData(QuantityKind.KFactor, "L/min/bar^0.5", "US gal/min/psi^0.5", "m3/s/Pa^0.5")]
     [InlineData(QuantityKind.FlowCoefficient, "m3/h", "Cv", "m3/s/Pa^0.5")]
+    [InlineData(QuantityKind.Stress, "MPa", "psi", "Pa")]
     public void Write_takes_the_unit_of_the_system(QuantityKind kind, string metric, string us, string si)
     {
         Assert.Equal(metric, QuantityWriter.Write(1.0, kind, UnitSystem.Metric).Unit);

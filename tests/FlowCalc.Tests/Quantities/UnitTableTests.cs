@@ -71,6 +71,7 @@ public sealed class UnitTableTests
     [InlineData(QuantityKind.Resistance, "ohm \u03A9 \u2126 mohm")]
     [InlineData(QuantityKind.Speed, "m/s ft/s")]
     [InlineData(QuantityKind.Acceleration, "m/s2 m/s²")]
+    [InlineData(QuantityKind.Stress, "MPa N/mm2 N/mm² GPa Pa psi ksi")]
     public void The_promised_spellings_are_read(QuantityKind kind, string spellings)
     {
         foreach (var spelling in spellings.Split(' '))

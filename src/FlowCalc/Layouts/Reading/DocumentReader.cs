@@ -1,5 +1,6 @@
 using System.Text.Json;
 using FlowCalc.Agents;
+using FlowCalc.Layouts.Reading.Mounts;
 using UnitsNet;
 
 namespace FlowCalc.Layouts.Reading;
@@ -27,6 +28,7 @@ enum DocumentField
     Limits,
     Model,
     Cutting,
+    Mount,
 }
 
 /// <summary>Reads a whole document.</summary>
@@ -57,6 +59,8 @@ static class DocumentReader
         var limits = LimitReader.Read(context, root[DocumentField.Limits]);
         var model = ModelReader.Read(context, root[DocumentField.Model]);
         var cutting = CuttingReader.Read(context, root[DocumentField.Cutting], stock.Tubes);
+        if (context.Options.NeedsMount) root.Requires(context, DocumentField.Mount, "how the bottle is held: an object with normal, bolts, and bottleAt or centreOfMass");
+        var mount = MountReader.Read(context, root[DocumentField.Mount], supply);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -80,6 +84,7 @@ static class DocumentReader
             NozzleModel = model.Nozzles,
             NitrogenLag = model.NitrogenLag,
             Cutting = cutting,
+            Mount = mount,
             Assumptions = context.Assumptions.ToArray(),
         };
     }

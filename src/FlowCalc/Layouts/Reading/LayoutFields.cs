@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using FlowCalc.Layouts.Reading.Mounts;
 
 namespace FlowCalc.Layouts.Reading;
 
 /// <summary>The fields of every kind of object in a document; the schema has the same.</summary>
 static class LayoutFields
 {
-    public static readonly FieldTable<DocumentField> Document = new("a layout", "mount", "circuit", "service", "measured");
+    public static readonly FieldTable<DocumentField> Document = new("a layout", "circuit", "service", "measured");
     public static readonly FieldTable<QuantityField> Quantity = new("a quantity");
     public static readonly FieldTable<AgentField> Agent = new("an agent");
     public static readonly FieldTable<SupplyField> Supply = new("a supply");
@@ -34,6 +35,18 @@ static class LayoutFields
     public static readonly FieldTable<StockField> Stock = new("a stock");
     public static readonly FieldTable<JointField> Joint = new("a joint");
     public static readonly FieldTable<HotPlaceField> HotPlace = new("a hot place");
+    public static readonly FieldTable<MountField> Mount = new("a mount");
+    public static readonly FieldTable<MountBoltsField> MountBolts = new("a group of bolts");
+    public static readonly FieldTable<TappedHoleField> TappedHole = new("a thread");
+    public static readonly FieldTable<MountMaterialField> MountMaterial = new("a material");
+    public static readonly FieldTable<MountPanelField> MountPanel = new("a panel");
+    public static readonly FieldTable<SpreaderField> Spreader = new("a spreader");
+    public static readonly FieldTable<MountFootField> MountFoot = new("a foot");
+    public static readonly FieldTable<MountAdapterField> MountAdapter = new("an adapter");
+    public static readonly FieldTable<MountStrapField> MountStrap = new("a strap");
+    public static readonly FieldTable<EndStopField> EndStop = new("an end stop");
+    public static readonly FieldTable<AddedMassField> AddedMass = new("a mass");
+    public static readonly FieldTable<MountLoadField> MountLoad = new("a load case");
 
     /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
     public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
@@ -43,5 +56,7 @@ static class LayoutFields
         ("nozzle", Nozzle), ("orifice", Orifice), ("fitting", Fitting), ("zone", Zone), ("point", Point), ("run", Run), ("bend", Bend),
         ("placedFitting", PlacedFitting), ("cases", Cases), ("attitude", Attitude), ("requirement", Requirement), ("limit", Limit), ("model", Model),
         ("cutting", Cutting), ("stock", Stock), ("joint", Joint), ("hotPlace", HotPlace),
+        ("mount", Mount), ("mountBolts", MountBolts), ("tappedHole", TappedHole), ("mountMaterial", MountMaterial), ("mountPanel", MountPanel), ("spreader", Spreader),
+        ("mountFoot", MountFoot), ("mountAdapter", MountAdapter), ("mountStrap", MountStrap), ("endStop", EndStop), ("addedMass", AddedMass), ("mountLoad", MountLoad),
     ];
 }

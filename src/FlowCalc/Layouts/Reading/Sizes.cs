@@ -61,6 +61,29 @@ static class Sizes
     public static readonly SizeRange Within = new(QuantityKind.Time, "a time", 0, 86_400, "0 to 86400 s");
     public static readonly SizeRange NitrogenLag = new(QuantityKind.Time, "a lag", 0, 3_600, "0 to 3600 s");
 
+    public static readonly SizeRange MountedMass = new(QuantityKind.Mass, "a mass", 1e-3, 1e6, "1 g to 1000000 kg");
+    public static readonly SizeRange MountCoordinate = new(QuantityKind.Length, "a coordinate of a bolt", -10, 10, "-10 to 10 m");
+    public static readonly SizeRange BoltSide = new(QuantityKind.Length, "a side of a rectangle of bolts", 0, 10, "over 0 to 10 m", IsOpen: true);
+    public static readonly SizeRange Washer = new(QuantityKind.Length, "a washer's or spreader's width", 0, 1, "over 0 to 1 m", IsOpen: true);
+    public static readonly SizeRange BoltEdge = new(QuantityKind.Length, "a distance to the edge", 0, 1, "over 0 to 1 m", IsOpen: true);
+    public static readonly SizeRange Preload = new(QuantityKind.Force, "a preload", 0, 1e6, "0 to 1000 kN");
+    public static readonly SizeRange Engagement = new(QuantityKind.Length, "an engagement", 1e-3, 1, "1 mm to 1 m");
+    public static readonly SizeRange Strength = new(QuantityKind.Stress, "a strength", 1e6, 1e10, "1 to 10000 MPa");
+    public static readonly SizeRange Plate = new(QuantityKind.Length, "a plate's thickness", 1e-4, 1, "0.1 mm to 1 m");
+    public static readonly SizeRange PanelSpan = new(QuantityKind.Length, "a panel's span", 1e-3, 10, "1 mm to 10 m");
+    public static readonly SizeRange StripWidth = new(QuantityKind.Length, "a foot's width", 1e-3, 1, "1 mm to 1 m");
+    public static readonly SizeRange StripArm = new(QuantityKind.Length, "a distance from the bolt", 1e-3, 1, "1 mm to 1 m");
+    public static readonly SizeRange Spacer = new(QuantityKind.Length, "a spacer's length", 0, 1, "0 to 1 m");
+    public static readonly SizeRange StrapPlace = new(QuantityKind.Length, "a strap's place", -50, 50, "-50 to 50 m, from the middle of the bottle towards its outlet end");
+    public static readonly SizeRange StrapWidth = new(QuantityKind.Length, "a strap's width", 1e-3, 1, "1 mm to 1 m");
+    public static readonly SizeRange StrapThickness = new(QuantityKind.Length, "a strap's thickness", 1e-4, 0.1, "0.1 to 100 mm");
+    public static readonly SizeRange Pretension = new(QuantityKind.Force, "a pretension", 0, 1e6, "0 to 1000 kN");
+    public static readonly SizeRange StopCapacity = new(QuantityKind.Force, "what a stop bears", 0, 1e9, "over 0 to 1000000 kN", IsOpen: true);
+    public static readonly SizeRange Wrap = new(QuantityKind.Angle, "a wrap", 10 * Degree, 350 * Degree, "10 to 350°");
+    public static readonly SizeRange Cradle = new(QuantityKind.Angle, "a cradle's arc", 10 * Degree, 180 * Degree, "10 to 180°");
+
+    public static readonly NumberRange Friction = new("a friction coefficient", 0, 2, "0 to 2");
+    public static readonly NumberRange LoadFactor = new("an acceleration in g", 0, 1_000, "over 0 to 1000", IsOpen: true);
     public static readonly NumberRange Count = new("a count", 1, 10_000, "a whole number, 1 to 10000");
     public static readonly NumberRange LossCoefficient = new("a loss coefficient", 0, 1e9, "0 to 1000000000");
     public static readonly NumberRange DischargeCoefficient = new("a discharge coefficient", 1e-6, 1, "0.000001 to 1");
