@@ -1,4 +1,5 @@
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
@@ -35,6 +36,7 @@ app.MapTolerance();
 app.MapJobs();
 app.MapSize();
 app.MapCutList();
+app.MapCircuit();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

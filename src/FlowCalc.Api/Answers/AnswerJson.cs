@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
@@ -20,6 +21,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(ToleranceAnswer))]
 [JsonSerializable(typeof(SizeAnswer))]
 [JsonSerializable(typeof(CutListAnswer))]
+[JsonSerializable(typeof(CircuitAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -6,7 +6,7 @@ namespace FlowCalc.Api.Answers;
 /// <summary>The limits of an answer; those of a document that states none are the same lists every time.</summary>
 internal static class LimitAnswers
 {
-    static readonly ImmutableArray<Limit>[] Defaults = [DefaultLimits.For([], LimitUse.Flow), DefaultLimits.For([], LimitUse.Discharge), DefaultLimits.For([], LimitUse.CutList)];
+    static readonly ImmutableArray<Limit>[] Defaults = [DefaultLimits.For([], LimitUse.Flow), DefaultLimits.For([], LimitUse.Discharge), DefaultLimits.For([], LimitUse.CutList), DefaultLimits.For([], LimitUse.Circuit), DefaultLimits.For([], LimitUse.Upkeep)];
     static readonly ImmutableArray<LimitAnswer>[][] DefaultsBySystem =
         [.. Defaults.Select(limits => Enum.GetValues<Quantities.UnitSystem>().Select(system => Written(limits, UnitWriter.Of(system))).ToArray())];
 

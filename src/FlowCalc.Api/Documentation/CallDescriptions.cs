@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Circuits;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
@@ -77,6 +78,25 @@ internal static class CallDescriptions
             SetExample(operation, "200", Json, ContractExamples.Answer("cutlist"), "The cut list; the example shows the first two entries of every list.");
             if (operation.Responses?.GetValueOrDefault("200")?.Content?.TryGetValue(Csv, out var table) == true)
                 (table.Schema, table.Example) = (new OpenApiSchema { Type = JsonSchemaType.String }, CsvExample);
+            return Task.CompletedTask;
+        });
+
+    /// <summary>Describes <c>POST /v1/circuit</c>.</summary>
+    public static void DescribeCircuit(this RouteHandlerBuilder call) => call
+        .Produces<CircuitAnswer>(200, Json)
+        .ProducesFaults(400, 413, 415, 422, 429)
+        .AddOpenApiOperationTransformer((operation, context, _) =>
+        {
+            var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
+            DescribeLayoutCall(operation, FormattableString.Invariant(
+                $"""
+                Takes a layout document with `circuit`, its firing circuit, and answers what that does: the state table of off, test and armed with every push; of each push for firing the current, voltage and margin at every actuator and where the rest is lost; the largest current that an actuator can get where nothing is meant to fire, against the least of a tenth of its no-fire current and 50 mA; fuses; of a capacitor its energy and how long it lasts; and every single fault (a part open, a node touching the chassis, a contact corroded), whether it keeps something from firing or fires it, and whether a lamp shows it. Firing currents are those of the source at its weakest, test currents those of the source at its strongest.
+
+                The circuit is solved as a network of resistances between nodes, whatever its shape. Diodes have a forward voltage and a resistance; nothing warms up, and coils and wires have no inductance. The document without `circuit` is a 422. No flow is solved.
+
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CircuitPoints} points, 60 parts of the circuit, and {limits.CircuitTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                """));
+            SetExample(operation, "200", Json, ContractExamples.Answer("circuit"), "The circuit; the example shows the first two entries of every list.");
             return Task.CompletedTask;
         });
 

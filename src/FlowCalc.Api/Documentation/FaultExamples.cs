@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Tolerance;
@@ -71,6 +72,10 @@ internal static class FaultExamples
                 layout,
                 ("too-much", "More parts than one answer holds", Problems.TooMuch($"Its runs, bends, fittings, clips and hot places are {limits.CutListParts + 1L} together; this call takes {limits.CutListParts}.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.CutListTime))],
+            "Circuit" => [
+                layout,
+                ("no-circuit", "A layout without a circuit", Problems.Unread([new LayoutFault("/circuit", CircuitEndpoint.Missing)])),
+                ("time", "Over the time limit", Problems.TooSlow(limits.CircuitTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FlowCalc.Agents;
+using FlowCalc.Circuits;
 using FlowCalc.Limits;
 using UnitsNet;
 
@@ -67,6 +68,9 @@ public sealed record Layout
 
     /// <summary>How tube is cut, bent and clipped; null where the document says nothing of it. The flow does not use it.</summary>
     public Cutting? Cutting { get; init; }
+
+    /// <summary>The firing circuit; null where the document says nothing of it. The flow does not use it.</summary>
+    public Circuit? Circuit { get; init; }
 
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];

@@ -62,4 +62,10 @@ public enum QuantityKind
 
     /// <summary>An acceleration; SI base m/s².</summary>
     Acceleration,
+
+    /// <summary>An electric capacitance; SI base F.</summary>
+    Capacitance,
+
+    /// <summary>An energy; SI base J.</summary>
+    Energy,
 }

@@ -23,6 +23,7 @@ public class ArrowTests
         { "Losses", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Networks", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
         { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
         { "Bottles", ["Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
+        { "Circuits", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Routes", "Findings", "Studies"] },
         { "Limits", ["Layouts", "Flows", "Discharge", "Explanations", "Findings"] },
         { "Layouts", ["Flows", "Discharge", "Explanations", "Routes", "Findings"] },
         { "Flows", ["Discharge", "Explanations", "Routes", "Findings"] },

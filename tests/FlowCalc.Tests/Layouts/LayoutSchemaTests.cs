@@ -68,6 +68,12 @@ public class LayoutSchemaTests
         Assert.Equal(DocumentReader.Applications.Words, Enum("", "application"));
         Assert.Equal(RequirementReader.Wholes.Words, Enum("requirement", "of"));
         Assert.Equal(ModelReader.NozzleModels.Words, Enum("model", "nozzles"));
+        Assert.Equal(CircuitSourceReader.Kinds.Words, Enum("circuitSource", "kind"));
+        Assert.Equal(CircuitPartReader.Kinds.Words, Enum("circuitPart", "kind"));
+        Assert.Equal(WireReader.Cables.Words, Enum("circuitPart", "cable"));
+        Assert.Equal(ContactReader.Purposes.Words, Enum("circuitPart", "purpose"));
+        Assert.Equal(ContactReader.Characteristics.Words, Enum("circuitPart", "characteristic"));
+        Assert.Equal(ActuatorReader.Types.Words, Enum("circuitPart", "type"));
         Assert.Equal(AgentCatalogue.Mixtures.Select(mixture => mixture.Id), Enum("agentDescription", "mixture"));
         Assert.Equal(AgentCatalogue.Ids, Definition("agent").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
         Assert.Equal(DefaultLimits.All.Select(limit => limit.Code), Definition("limits").GetProperty("properties").EnumerateObject().Select(property => property.Name));
@@ -88,6 +94,8 @@ public class LayoutSchemaTests
         { "length", QuantityKind.Length }, { "volume", QuantityKind.Volume }, { "pressure", QuantityKind.Pressure }, { "mass", QuantityKind.Mass }, { "density", QuantityKind.Density },
         { "kFactor", QuantityKind.KFactor }, { "flowCoefficient", QuantityKind.FlowCoefficient }, { "viscosity", QuantityKind.Viscosity }, { "temperature", QuantityKind.Temperature },
         { "time", QuantityKind.Time }, { "angle", QuantityKind.Angle }, { "speed", QuantityKind.Speed },
+        { "area", QuantityKind.Area }, { "current", QuantityKind.Current }, { "voltage", QuantityKind.Voltage }, { "resistance", QuantityKind.Resistance },
+        { "capacitance", QuantityKind.Capacitance }, { "energy", QuantityKind.Energy },
     };
 
     [Theory]

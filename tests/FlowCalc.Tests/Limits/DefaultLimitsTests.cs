@@ -35,6 +35,8 @@ public class DefaultLimitsTests
     [InlineData(LimitUse.Flow)]
     [InlineData(LimitUse.Discharge)]
     [InlineData(LimitUse.CutList)]
+    [InlineData(LimitUse.Circuit)]
+    [InlineData(LimitUse.Upkeep)]
     public void Without_a_stated_limit_the_defaults_of_the_answer_hold_and_no_list_is_made(LimitUse use)
     {
         var limits = DefaultLimits.For([], use);

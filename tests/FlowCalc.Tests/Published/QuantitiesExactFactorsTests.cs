@@ -93,6 +93,12 @@ public sealed class QuantitiesExactFactorsTests
         [(QuantityKind.Acceleration, "m/s2")] = 1m,
         [(QuantityKind.Acceleration, "ft/s2")] = Foot,
         [(QuantityKind.Acceleration, "g")] = 9.80665m,
+        [(QuantityKind.Resistance, "kohm")] = 1000m,
+        [(QuantityKind.Capacitance, "F")] = 1m,
+        [(QuantityKind.Capacitance, "mF")] = 0.001m,
+        [(QuantityKind.Capacitance, "µF")] = 0.000001m,
+        [(QuantityKind.Energy, "J")] = 1m,
+        [(QuantityKind.Energy, "mJ")] = 0.001m,
     };
 
     [Fact]

@@ -27,6 +27,7 @@ enum DocumentField
     Limits,
     Model,
     Cutting,
+    Circuit,
 }
 
 /// <summary>Reads a whole document.</summary>
@@ -57,6 +58,7 @@ static class DocumentReader
         var limits = LimitReader.Read(context, root[DocumentField.Limits]);
         var model = ModelReader.Read(context, root[DocumentField.Model]);
         var cutting = CuttingReader.Read(context, root[DocumentField.Cutting], stock.Tubes);
+        var circuit = CircuitReader.Read(context, root[DocumentField.Circuit]);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -80,6 +82,7 @@ static class DocumentReader
             NozzleModel = model.Nozzles,
             NitrogenLag = model.NitrogenLag,
             Cutting = cutting,
+            Circuit = circuit,
             Assumptions = context.Assumptions.ToArray(),
         };
     }

@@ -5,7 +5,7 @@ namespace FlowCalc.Layouts.Reading;
 /// <summary>The fields of every kind of object in a document; the schema has the same.</summary>
 static class LayoutFields
 {
-    public static readonly FieldTable<DocumentField> Document = new("a layout", "mount", "circuit", "service", "measured");
+    public static readonly FieldTable<DocumentField> Document = new("a layout", "mount", "measured");
     public static readonly FieldTable<QuantityField> Quantity = new("a quantity");
     public static readonly FieldTable<AgentField> Agent = new("an agent");
     public static readonly FieldTable<SupplyField> Supply = new("a supply");
@@ -35,6 +35,10 @@ static class LayoutFields
     public static readonly FieldTable<JointField> Joint = new("a joint");
     public static readonly FieldTable<HotPlaceField> HotPlace = new("a hot place");
 
+    public static readonly FieldTable<CircuitField> Circuit = new("a circuit");
+    public static readonly FieldTable<CircuitSourceField> CircuitSource = new("a circuit's source");
+    public static readonly FieldTable<CircuitPartField> CircuitPart = new("a part of the circuit");
+
     /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
     public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
     [
@@ -43,5 +47,6 @@ static class LayoutFields
         ("nozzle", Nozzle), ("orifice", Orifice), ("fitting", Fitting), ("zone", Zone), ("point", Point), ("run", Run), ("bend", Bend),
         ("placedFitting", PlacedFitting), ("cases", Cases), ("attitude", Attitude), ("requirement", Requirement), ("limit", Limit), ("model", Model),
         ("cutting", Cutting), ("stock", Stock), ("joint", Joint), ("hotPlace", HotPlace),
+        ("circuit", Circuit), ("circuitSource", CircuitSource), ("circuitPart", CircuitPart),
     ];
 }
