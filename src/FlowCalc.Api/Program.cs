@@ -11,6 +11,7 @@ using FlowCalc.Api.Jobs;
 using FlowCalc.Api.Size;
 using FlowCalc.Api.Startup;
 using FlowCalc.Api.Tolerance;
+using FlowCalc.Api.Upkeep;
 using FlowCalc.Workbench.Hosting;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -37,6 +38,7 @@ app.MapJobs();
 app.MapSize();
 app.MapCutList();
 app.MapCircuit();
+app.MapUpkeep();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

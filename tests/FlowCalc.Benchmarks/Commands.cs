@@ -20,6 +20,7 @@ internal static class Commands
                 StudyFigures.Print();
                 ToleranceFigures.Print();
                 CutListFigures.Print();
+                UpkeepFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -33,6 +34,9 @@ internal static class Commands
             case ["cut-list"]:
                 CutListFigures.Print();
                 return 0;
+            case ["upkeep"]:
+                UpkeepFigures.Print();
+                return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
                 Directory.CreateDirectory(folder);
@@ -40,7 +44,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | upkeep | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

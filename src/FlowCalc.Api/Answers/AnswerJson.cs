@@ -9,6 +9,7 @@ using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Size;
 using FlowCalc.Api.Tolerance;
+using FlowCalc.Api.Upkeep;
 
 namespace FlowCalc.Api.Answers;
 
@@ -22,6 +23,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(SizeAnswer))]
 [JsonSerializable(typeof(CutListAnswer))]
 [JsonSerializable(typeof(CircuitAnswer))]
+[JsonSerializable(typeof(UpkeepAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -15,6 +15,9 @@ public static class FindingCodes
     /// <summary>A discharge leaves agent in bottle and tubes.</summary>
     public const string AgentLeftBehind = "agent-left-behind";
 
+    /// <summary>The bottle weighs too little.</summary>
+    public const string AgentLost = "agent-lost";
+
     /// <summary>Values that the document left open were filled in.</summary>
     public const string AssumptionMade = "assumption-made";
 
@@ -60,6 +63,9 @@ public static class FindingCodes
     /// <summary>The contents never come out.</summary>
     public const string ContentsNotDelivered = "contents-not-delivered";
 
+    /// <summary>A date of a rule of the document has passed.</summary>
+    public const string DateOverdue = "date-overdue";
+
     /// <summary>The upright bottle keeps liquid from its dip tube.</summary>
     public const string DipTubeUncoversEarly = "dip-tube-uncovers-early";
 
@@ -71,6 +77,9 @@ public static class FindingCodes
 
     /// <summary>The required part comes out too late, or never.</summary>
     public const string DischargeTooSlow = "discharge-too-slow";
+
+    /// <summary>A date of upkeep is near.</summary>
+    public const string DueSoon = "due-soon";
 
     /// <summary>One fault alone may fire an actuator.</summary>
     public const string FaultFires = "fault-fires";
@@ -102,8 +111,20 @@ public static class FindingCodes
     /// <summary>A fuse is not sure to hold the firing current.</summary>
     public const string FuseMayOpen = "fuse-may-open";
 
+    /// <summary>The gauge of an inert gas reads too little for its temperature.</summary>
+    public const string GasLost = "gas-lost";
+
     /// <summary>The gas in a bottle becomes so cold that it would condense.</summary>
     public const string GasWouldCondense = "gas-would-condense";
+
+    /// <summary>Green and sound are not the same at a temperature.</summary>
+    public const string GaugeMisleads = "gauge-misleads";
+
+    /// <summary>The gauge of a liquefied gas does not show its fill.</summary>
+    public const string GaugeNoFill = "gauge-no-fill";
+
+    /// <summary>The gauge was read outside its green.</summary>
+    public const string GaugeOffGreen = "gauge-off-green";
 
     /// <summary>A warm bottle holds more pressure than is marked on it.</summary>
     public const string HotOverpressure = "hot-overpressure";
@@ -116,6 +137,9 @@ public static class FindingCodes
 
     /// <summary>A bend begins too near a fitting for its nut.</summary>
     public const string JointStraightShort = "joint-straight-short";
+
+    /// <summary>A date that a rule counts from is not given.</summary>
+    public const string LabelMissing = "label-missing";
 
     /// <summary>A lamp is never seen to be lit.</summary>
     public const string LampDark = "lamp-dark";
@@ -174,8 +198,17 @@ public static class FindingCodes
     /// <summary>The fittings of a run leave a piece no length.</summary>
     public const string PieceWithoutLength = "piece-without-length";
 
+    /// <summary>The gauge reads too little for its temperature.</summary>
+    public const string PressureLost = "pressure-lost";
+
     /// <summary>Nozzles are at very different pressures.</summary>
     public const string PressureSpread = "pressure-spread";
+
+    /// <summary>The pressure test is overdue.</summary>
+    public const string PressureTestOverdue = "pressure-test-overdue";
+
+    /// <summary>The service is overdue.</summary>
+    public const string ServiceOverdue = "service-overdue";
 
     /// <summary>There is only one way to fire an actuator.</summary>
     public const string SingleTrigger = "single-trigger";
@@ -239,6 +272,7 @@ public static class FindingCodes
         new(AboveCriticalTemperature, "A liquefied gas is over its critical temperature in the bottle, where it has no level.", [Severity.Note], "the agent's data"),
         new(AgentInTube, "Of a gas or an agent that boils, dip tubes and line hold a large part of the contents at once; at the refusing step the method does not hold.", [Severity.Note, Severity.Warn, Severity.Fail], DefaultLimits.Find(AgentInTube)!.Source),
         new(AgentLeftBehind, "After the discharge agent is left in bottle and tubes; fails where the document states such a limit.", [Severity.Note, Severity.Warn], DefaultLimits.Find(AgentLeftBehind)!.Source),
+        new(AgentLost, "By weight the bottle has lost a part of its agent.", [Severity.Fail], DefaultLimits.Find(AgentLost)!.Source),
         new(AssumptionMade, "A value that the document leaves open was filled in; always told.", [Severity.Note], "the document"),
         new(BelowFreezing, "A case of the discharge is colder than the freezing point of the agent and has no answer.", [Severity.Fail], "the agent's data"),
         new(BelowVapourPressure, "The absolute total pressure where liquid flows, or around a nozzle that it leaves by, is below its vapour pressure; where that is not known, at or below nothing. Of a discharge: its vapour pressure at a temperature is that of the surroundings or more, and the case has no answer.",
@@ -259,12 +293,14 @@ public static class FindingCodes
         new(ColdUnderpowered, "At the coldest temperature with an answer the required part comes later than the requirement allows, or never, and at a warmer one in the same attitude it keeps it; a warning where the rule is the application's.",
             [Severity.Warn, Severity.Fail], Requirement),
         new(ContentsNotDelivered, "95 % of the contents never come out of the nozzles.", [Severity.Warn], DefaultLimits.CommonPractice),
+        new(DateOverdue, "The due day of a rule that the document states, other than service and pressure-test, is before the day that is asked for.", [Severity.Fail], "stated in the document"),
         new(DipTubeUncoversEarly, "Upright, the dip tube uncovers while a part of the liquid is left.", [Severity.Warn], DefaultLimits.Find(DipTubeUncoversEarly)!.Source),
         new(DischargeNotSolved, "The computation of a case did not come to an end, and it has no answer.", [Severity.Fail], "the engine"),
         new(DischargeTooFast, "The required part is out sooner than the requirement allows; a warning where the rule is the application's, a note where only what the model leaves open reaches so far.",
             [Severity.Note, Severity.Warn, Severity.Fail], Requirement),
         new(DischargeTooSlow, "The required part is out later than the requirement allows, or never; a warning where the rule is the application's, a note where only what the model leaves open reaches so far.",
             [Severity.Note, Severity.Warn, Severity.Fail], Requirement),
+        new(DueSoon, "A date of upkeep falls due within so many days.", [Severity.Note], DefaultLimits.Find(DueSoon)!.Source),
         new(FaultFires, "A single fault of the circuit gives an actuator its no-fire current or more where nothing is meant to fire.", [Severity.Fail], "circuit law"),
         new(FaultUnseen, "A single fault keeps an actuator from its all-fire current, and every lamp is lit or dark as without it.", [Severity.Warn], DefaultLimits.CommonPractice),
         new(FillAboveUsual, "The fill density of a liquefied gas is over what standards usually allow.", [Severity.Warn], AgentFits.UsualFill),
@@ -275,11 +311,16 @@ public static class FindingCodes
         new(FittingUnsupported, "The document gives the places of a run's clips, and a fitting has none of them near it.", [Severity.Note], DefaultLimits.Find(FittingUnsupported)!.Source),
         new(FittingWithoutPlace, "A fitting within a run has no place, or several share one: the tube is not cut there in the list.", [Severity.Warn], "the document"),
         new(FuseMayOpen, "A fuse is not sure to hold the firing current for the pulse; a note where its times or the pulse are not known.", [Severity.Note, Severity.Warn], "ISO 8820-3 (from memory)"),
+        new(GasLost, "The gauge of an inert gas is below what it should read at its temperature.", [Severity.Fail], DefaultLimits.Find(GasLost)!.Source),
         new(GasWouldCondense, "Of a gas, what is left in the bottle cools to where it would begin to condense, which is not followed.", [Severity.Note], "the agent's data"),
+        new(GaugeMisleads, "At the temperature that is asked for a sound bottle reads outside the green of its gauge, or one that has lost too much reads within it.", [Severity.Note], "physics"),
+        new(GaugeNoFill, "The agent is a gas that is liquefied alone: its gauge shows the temperature, and only weighing shows the fill.", [Severity.Note], "physics"),
+        new(GaugeOffGreen, "The reading of the gauge lies outside the green of its dial.", [Severity.Warn], "the part's mark"),
         new(HotOverpressure, "Before the valve opens the bottle holds more than its marked working pressure at a temperature of the discharge.", [Severity.Fail], "the part's mark"),
         new(HotTube, "A tube without a sleeve gets hotter than its material, or its skin, bears.", [Severity.Warn], DefaultLimits.CommonPractice),
         new(InsertionUnknown, "A cut length stands on an insertion that the document does not give for that fitting.", [Severity.Note], "the document"),
         new(JointStraightShort, "Between a fitting and the next bend there is too little straight tube for insertion, grip and nut.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(JointStraightShort)!.Source),
+        new(LabelMissing, "The document gives no date that a rule of upkeep could count from.", [Severity.Warn], "common practice, no source"),
         new(LampDark, "With the source at its weakest a lamp is lit in no state and with no press that is not meant to fire.", [Severity.Warn], "the document"),
         new(LateArrival, "Liquid comes to one nozzle long after it has come to another.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
         new(LineSurge, "The bound of the pressure rise when liquid meets a nozzle, on top of the pressure there, is above the marked working pressure of the tube before it.",
@@ -301,7 +342,10 @@ public static class FindingCodes
             [Severity.Warn, Severity.Fail], "the part's mark"),
         new(OverfedNozzle, "A nozzle's share of the flow, or of what a discharge delivers, exceeds its wanted share; a warning where none is wanted and it takes more than that part of the whole.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(PieceWithoutLength, "What its fittings take leaves a piece of tube no length.", [Severity.Fail], "geometry"),
+        new(PressureLost, "The gauge is below what it should read at its temperature.", [Severity.Fail], DefaultLimits.Find(PressureLost)!.Source),
         new(PressureSpread, "The highest nozzle pressure is a multiple of the lowest.", [Severity.Note, Severity.Warn], DefaultLimits.CommonPractice),
+        new(PressureTestOverdue, "The due day of the pressure test is before the day that is asked for; a warning where the interval is a usual one and not the document's.", [Severity.Warn, Severity.Fail], "the rule: the document's, else a usual one"),
+        new(ServiceOverdue, "The due day of the service is before the day that is asked for; a warning where the interval is a usual one and not the document's.", [Severity.Warn, Severity.Fail], "the rule: the document's, else a usual one"),
         new(SingleTrigger, "Fewer pushes than the limit fire an actuator.", [Severity.Warn], DefaultLimits.Find(SingleTrigger)!.Source),
         new(StarvedNozzle, "A nozzle's share of the flow, or of what a discharge delivers, falls short of its wanted share, or the nozzle gets nothing.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),
         new(StarvedZone, "A zone's share of the flow, or of what a discharge delivers, falls short of its wanted share.", [Severity.Warn, Severity.Fail], DefaultLimits.CommonPractice),

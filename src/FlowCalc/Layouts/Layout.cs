@@ -72,6 +72,9 @@ public sealed record Layout
     /// <summary>The firing circuit; null where the document says nothing of it. The flow does not use it.</summary>
     public Circuit? Circuit { get; init; }
 
+    /// <summary>Age and upkeep of the bottle; null where the document says nothing of it. The flow does not use it.</summary>
+    public ServiceBook? Service { get; init; }
+
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];
 }

@@ -14,4 +14,7 @@ public sealed record LayoutReaderOptions
 
     /// <summary>Whether a supply held at a pressure is a fault, as for what asks for a discharge.</summary>
     public bool NeedsBottle { get; init; }
+
+    /// <summary>The day that is asked for: a later date in the document's service is a fault. Null where no day is, and then none is one.</summary>
+    public DateOnly? Today { get; init; }
 }

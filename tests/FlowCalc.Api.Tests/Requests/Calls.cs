@@ -23,6 +23,12 @@ static class Calls
     public static Task<HttpResponseMessage> PostCutList(this HttpClient caller, string document, string query = "", string contentType = "application/json") =>
         caller.PostLayout("/v1/cut-list", Encoding.UTF8.GetBytes(document), query, contentType);
 
+    public static Task<HttpResponseMessage> PostCircuit(this HttpClient caller, string document, string query = "") =>
+        caller.PostLayout("/v1/circuit", Encoding.UTF8.GetBytes(document), query);
+
+    public static Task<HttpResponseMessage> PostUpkeep(this HttpClient caller, string document, string query = "") =>
+        caller.PostLayout("/v1/upkeep", Encoding.UTF8.GetBytes(document), query);
+
     public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {
         using var content = new ByteArrayContent(document);

@@ -30,6 +30,7 @@ public class ArrowTests
         { "Discharge", ["Explanations", "Routes", "Findings", "Studies"] },
         { "Explanations", ["Routes", "Findings", "Studies"] },
         { "Routes", ["Agents", "Networks", "Bottles", "Flows", "Discharge", "Explanations", "Findings", "Studies"] },
+        { "Upkeep", ["Networks", "Flows", "Discharge", "Explanations", "Routes", "Findings", "Studies"] },
         { "Findings", ["Explanations", "Studies"] },
     };
 

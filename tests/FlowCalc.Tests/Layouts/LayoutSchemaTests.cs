@@ -74,6 +74,7 @@ public class LayoutSchemaTests
         Assert.Equal(ContactReader.Purposes.Words, Enum("circuitPart", "purpose"));
         Assert.Equal(ContactReader.Characteristics.Words, Enum("circuitPart", "characteristic"));
         Assert.Equal(ActuatorReader.Types.Words, Enum("circuitPart", "type"));
+        Assert.Equal(ServiceReader.Bases.Words, Enum("serviceRule", "basis"));
         Assert.Equal(AgentCatalogue.Mixtures.Select(mixture => mixture.Id), Enum("agentDescription", "mixture"));
         Assert.Equal(AgentCatalogue.Ids, Definition("agent").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
         Assert.Equal(DefaultLimits.All.Select(limit => limit.Code), Definition("limits").GetProperty("properties").EnumerateObject().Select(property => property.Name));

@@ -28,6 +28,7 @@ enum DocumentField
     Model,
     Cutting,
     Circuit,
+    Service,
 }
 
 /// <summary>Reads a whole document.</summary>
@@ -59,6 +60,7 @@ static class DocumentReader
         var model = ModelReader.Read(context, root[DocumentField.Model]);
         var cutting = CuttingReader.Read(context, root[DocumentField.Cutting], stock.Tubes);
         var circuit = CircuitReader.Read(context, root[DocumentField.Circuit]);
+        var service = ServiceReader.Read(context, root[DocumentField.Service], supply);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -83,6 +85,7 @@ static class DocumentReader
             NitrogenLag = model.NitrogenLag,
             Cutting = cutting,
             Circuit = circuit,
+            Service = service,
             Assumptions = context.Assumptions.ToArray(),
         };
     }

@@ -39,6 +39,11 @@ static class LayoutFields
     public static readonly FieldTable<CircuitSourceField> CircuitSource = new("a circuit's source");
     public static readonly FieldTable<CircuitPartField> CircuitPart = new("a part of the circuit");
 
+    public static readonly FieldTable<ServiceField> Service = new("the service");
+    public static readonly FieldTable<ServiceRuleField> ServiceRule = new("a rule of upkeep");
+    public static readonly FieldTable<WeighingField> Weighing = new("a weighing");
+    public static readonly FieldTable<GaugeField> Gauge = new("a gauge");
+
     /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
     public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
     [
@@ -48,5 +53,6 @@ static class LayoutFields
         ("placedFitting", PlacedFitting), ("cases", Cases), ("attitude", Attitude), ("requirement", Requirement), ("limit", Limit), ("model", Model),
         ("cutting", Cutting), ("stock", Stock), ("joint", Joint), ("hotPlace", HotPlace),
         ("circuit", Circuit), ("circuitSource", CircuitSource), ("circuitPart", CircuitPart),
+        ("service", Service), ("serviceRule", ServiceRule), ("weighing", Weighing), ("gauge", Gauge),
     ];
 }

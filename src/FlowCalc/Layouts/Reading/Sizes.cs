@@ -72,6 +72,10 @@ static class Sizes
     public static readonly SizeRange WireArea = new(QuantityKind.Area, "a wire's cross-section", 1e-9, 1e-3, "0.001 to 1000 mm2");
     public static readonly SizeRange WireTemperature = new(QuantityKind.Temperature, "a wire's temperature", 173.15, 573.15, "-100 to 300 °C");
 
+    public static readonly SizeRange GrossMass = new(QuantityKind.Mass, "a gross mass", 1e-6, 1e6, "0.001 g to 1000000 kg");
+    public static readonly SizeRange ScaleStep = new(QuantityKind.Mass, "a scale's step", 1e-9, 1e3, "0.000001 g to 1000 kg");
+
+    public static readonly NumberRange Months = new("an interval in months", 1, 1_200, "a whole number, 1 to 1200");
     public static readonly NumberRange TemperatureCoefficient = new("a temperature coefficient in 1/K", 0, 0.008, "0 to 0.008");
     public static readonly NumberRange Tolerance = new("a tolerance", 0, 0.5, "0 to 0.5");
     public static readonly NumberRange Gauge = new("a gauge", 0, 40, "a whole number, 0 to 40");
