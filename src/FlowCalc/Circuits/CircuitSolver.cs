@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace FlowCalc.Circuits;
 
 /// <summary>Solves a circuit in one setting: which parts conduct, then the network of these.</summary>

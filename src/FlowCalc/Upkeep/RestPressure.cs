@@ -1,6 +1,5 @@
 using FlowCalc.Agents;
 using FlowCalc.Bottles;
-using FlowCalc.Layouts;
 using UnitsNet;
 
 namespace FlowCalc.Upkeep;

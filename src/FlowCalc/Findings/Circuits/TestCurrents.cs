@@ -1,5 +1,4 @@
 using FlowCalc.Circuits;
-using FlowCalc.Limits;
 using FlowCalc.Quantities;
 
 namespace FlowCalc.Findings.Circuits;
