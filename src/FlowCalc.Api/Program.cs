@@ -1,4 +1,5 @@
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
@@ -13,6 +14,7 @@ using FlowCalc.Api.Reports;
 using FlowCalc.Api.Size;
 using FlowCalc.Api.Startup;
 using FlowCalc.Api.Tolerance;
+using FlowCalc.Api.Upkeep;
 using FlowCalc.Workbench.Hosting;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -44,6 +46,8 @@ app.MapCutList();
 app.MapMount();
 app.MapDrawing();
 app.MapReport();
+app.MapCircuit();
+app.MapUpkeep();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

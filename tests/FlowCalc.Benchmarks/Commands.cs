@@ -23,6 +23,7 @@ internal static class Commands
                 DrawingFigures.Print();
                 ReportFigures.Print();
                 MountFigures.Print();
+                UpkeepFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -45,6 +46,9 @@ internal static class Commands
             case ["mount"]:
                 MountFigures.Print();
                 return 0;
+            case ["upkeep"]:
+                UpkeepFigures.Print();
+                return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
                 Directory.CreateDirectory(folder);
@@ -52,7 +56,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
@@ -9,6 +10,7 @@ using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Mounts;
 using FlowCalc.Api.Size;
 using FlowCalc.Api.Tolerance;
+using FlowCalc.Api.Upkeep;
 
 namespace FlowCalc.Api.Answers;
 
@@ -22,6 +24,8 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(SizeAnswer))]
 [JsonSerializable(typeof(CutListAnswer))]
 [JsonSerializable(typeof(MountAnswer))]
+[JsonSerializable(typeof(CircuitAnswer))]
+[JsonSerializable(typeof(UpkeepAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -6,7 +6,8 @@ namespace FlowCalc.Api.Answers;
 /// <summary>The limits of an answer; those of a document that states none are the same lists every time.</summary>
 internal static class LimitAnswers
 {
-    static readonly ImmutableArray<Limit>[] Defaults = [DefaultLimits.For([], LimitUse.Flow), DefaultLimits.For([], LimitUse.Discharge), DefaultLimits.For([], LimitUse.CutList), DefaultLimits.For([], LimitUse.Mount)];
+    static readonly ImmutableArray<Limit>[] Defaults =
+        [.. ((LimitUse[])[LimitUse.Flow, LimitUse.Discharge, LimitUse.CutList, LimitUse.Mount, LimitUse.Circuit, LimitUse.Upkeep]).Select(use => DefaultLimits.For([], use))];
     static readonly ImmutableArray<LimitAnswer>[][] DefaultsBySystem =
         [.. Defaults.Select(limits => Enum.GetValues<Quantities.UnitSystem>().Select(system => Written(limits, UnitWriter.Of(system))).ToArray())];
 

@@ -1,9 +1,11 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Tolerance;
+using FlowCalc.Api.Upkeep;
 using FlowCalc.Layouts;
 using FlowCalc.Quantities;
 using FlowCalc.Studies.Reading;
@@ -84,6 +86,15 @@ internal static class FaultExamples
             "Mount" => [
                 layout,
                 ("time", "Over the time limit", Problems.TooSlow(limits.MountTime))],
+            "Circuit" => [
+                layout,
+                ("no-circuit", "A layout without a circuit", Problems.Unread([new LayoutFault("/circuit", CircuitEndpoint.Missing)])),
+                ("time", "Over the time limit", Problems.TooSlow(limits.CircuitTime))],
+            "Upkeep" => [
+                layout,
+                ("no-service", "A layout without a service", Problems.Unread([new LayoutFault("/service", UpkeepEndpoint.Missing)])),
+                ("day", "No day is given", Problems.Query(UpkeepQuery.TodayName, "It is missing: today is the day for which the dates are judged, such as 2026-11-25.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.UpkeepTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

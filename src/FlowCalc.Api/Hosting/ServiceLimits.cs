@@ -102,6 +102,17 @@ public sealed class ServiceLimits
 
     /// <summary>Longest time for the answer to <c>/v1/mount</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan MountTime { get; init; } = TimeSpan.FromSeconds(4);
+    /// <summary>Most points of a layout on <c>/v1/circuit</c>, 2 to 100 000.</summary>
+    public int CircuitPoints { get; init; } = 10_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/circuit</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan CircuitTime { get; init; } = TimeSpan.FromSeconds(4);
+
+    /// <summary>Most points of a layout on <c>/v1/upkeep</c>, 2 to 100 000.</summary>
+    public int UpkeepPoints { get; init; } = 10_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/upkeep</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan UpkeepTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
@@ -154,6 +165,10 @@ public sealed class ServiceLimits
         && IsTime(ReportTime)
         && MountPoints is >= 2 and <= 100_000
         && IsTime(MountTime)
+        && CircuitPoints is >= 2 and <= 100_000
+        && IsTime(CircuitTime)
+        && UpkeepPoints is >= 2 and <= 100_000
+        && IsTime(UpkeepTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

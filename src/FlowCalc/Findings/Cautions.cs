@@ -14,6 +14,7 @@ public static class Cautions
     const string Live = "Live circuits: water and agents mixed with it conduct; switch off electrical circuits that the spray can reach before it comes, and reckon with shorts where that cannot be done.";
     const string OwnLiquid = "Live circuits: whether this liquid conducts, burns or harms is not known here; its maker's data sheet comes before anything in this result.";
     const string Occupied = "People: a nozzle in an occupied zone must not be aimed at a person, and noise and spray startle whoever is there.";
+    const string Firing = "Firing: every actuator can go off, a coil or a bridgewire; while you work on it keep the source off, its leads joined, the key in your pocket and nobody before a nozzle, and let no more current through it than its test current.";
     const string Law = "No approval: this is arithmetic and replaces neither the maker's instructions, nor the rules of the sport or class, nor local codes, nor the work of a licensed technician, nor a discharge test.";
     const string Model = "Model: the numbers hold for the layout as written and for clean tube; a test of what was built is the proof.";
 
@@ -33,6 +34,11 @@ public static class Cautions
             ? [isBottle ? Bottle : Held, .. GasCautions.For(expanding), .. isOccupied ? [Occupied] : ReadOnlySpan<string>.Empty, Law, Model]
             : Ready[(isBottle ? 1 : 0) + (layout.Agent is LiquidAgent { IsConstant: true } ? 2 : 0) + (isOccupied ? 4 : 0)];
     }
+
+    /// <summary>The cautions for a layout's firing circuit.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <returns>That of the circuit before those of the layout.</returns>
+    public static ImmutableArray<string> OfCircuit(Layout layout) => [Firing, .. For(layout)];
 
     static ImmutableArray<string> Make(int which)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FlowCalc.Agents;
 using FlowCalc.Layouts.Mounts;
+using FlowCalc.Circuits;
 using FlowCalc.Limits;
 using UnitsNet;
 
@@ -71,6 +72,11 @@ public sealed record Layout
 
     /// <summary>How the bottle is held; null where the document says nothing of it. The flow does not use it.</summary>
     public Mount? Mount { get; init; }
+    /// <summary>The firing circuit; null where the document says nothing of it. The flow does not use it.</summary>
+    public Circuit? Circuit { get; init; }
+
+    /// <summary>Age and upkeep of the bottle; null where the document says nothing of it. The flow does not use it.</summary>
+    public ServiceBook? Service { get; init; }
 
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];

@@ -17,4 +17,6 @@ public sealed record LayoutReaderOptions
 
     /// <summary>Whether a document without a mount is a fault, as for what asks for its loads.</summary>
     public bool NeedsMount { get; init; }
+    /// <summary>The day that is asked for: a later date in the document's service is a fault. Null where no day is, and then none is one.</summary>
+    public DateOnly? Today { get; init; }
 }

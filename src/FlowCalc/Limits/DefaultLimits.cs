@@ -23,6 +23,8 @@ public static class DefaultLimits
     static readonly ImmutableArray<Limit> OfDischarge;
     static readonly ImmutableArray<Limit> OfCutList;
     static readonly ImmutableArray<Limit> OfMount;
+    static readonly ImmutableArray<Limit> OfCircuit;
+    static readonly ImmutableArray<Limit> OfUpkeep;
 
     const string OlderEdition = "an older edition seen second-hand; another class may ask for something else";
     const string Joints = "EN 1993-1-8:2005 table 3.4, seen second-hand";
@@ -82,12 +84,37 @@ public static class DefaultLimits
             Use("strap-overloaded", 0.7, $"fail: the material's yield; warn: {CommonPractice}", "Tension in a strap, pretension with it, over that at which it yields."),
             Use("no-end-stop", 0.7, $"fail: statics; warn: {CommonPractice}", "Force along the bottle's axis towards an end without a stop, over what friction holds."),
             Use("end-stop-overloaded", null, "the document's capacity of the stop", "Force along the bottle's axis over what the stop at that end bears."),
+            new("low-firing-current", null, null, Number(2), Number(1.5), null, LowerIsWorse: true, "range-safety practice (from memory)",
+                "Least current of an actuator over its all-fire current, with the source at its weakest.", LimitUse.Circuit),
+            new("low-coil-voltage", null, null, null, Number(0.85), null, LowerIsWorse: true, CommonPractice,
+                "Least voltage of a coil over its rated voltage, with the source at its weakest.", LimitUse.Circuit),
+            new("wire-drop", null, Number(0.05), Number(0.10), null, null, LowerIsWorse: false, CommonPractice,
+                "Part of what the source gives that is lost in wires while a push fires; in a single loop the part of the voltage.", LimitUse.Circuit),
+            new("weak-source", null, Number(0.40), null, null, null, LowerIsWorse: false, CommonPractice,
+                "Part of what the source gives that is lost within it while a push fires; in a single loop the part of the resistance.", LimitUse.Circuit),
+            new("test-current-high", null, null, null, Number(1), null, LowerIsWorse: false,
+                "NASA-STD-8719.24 annex 13.8.1.1.1, seen second-hand: a tenth of the no-fire energy or 50 mA, and no single failure may undo it; a tenth of the no-fire current is stricter",
+                "Largest current of an actuator where nothing is meant to fire, any one lamp failed, over the least of a tenth of its no-fire current and 50 mA.", LimitUse.Circuit),
+            new("firing-energy-low", null, null, Number(2), Number(1.5), null, LowerIsWorse: true, CommonPractice,
+                "Energy that a charged capacitor gives an actuator over its all-fire energy.", LimitUse.Circuit),
+            new("firing-pulse-short", null, null, Number(1.5), Number(1), null, LowerIsWorse: true, CommonPractice,
+                "Time for which a charged capacitor keeps an actuator at its all-fire current, over the pulse that it needs.", LimitUse.Circuit),
+            new("single-trigger", null, null, Number(2), null, null, LowerIsWorse: true, $"FIA Formula One technical regulations, article 14.1.8, {OlderEdition}",
+                "Pushes that fire an actuator; judged of competition vehicles, and wherever the document states the limit.", LimitUse.Circuit),
+            new("due-soon", null, Number(60), null, null, null, LowerIsWorse: true, CommonPractice, "Days until a date of upkeep is due.", LimitUse.Upkeep),
+            new("agent-lost", null, null, null, Number(0.05), null, LowerIsWorse: false, "a city's fire code after NFPA 2001, seen second-hand", "Agent lost by weight, as a part of the fill.", LimitUse.Upkeep),
+            new("pressure-lost", null, null, null, Number(0.10), null, LowerIsWorse: false, "a city's fire code after NFPA 2001, seen second-hand",
+                "How far the gauge is below what it should read at its temperature, as a part of that; of a liquid or of an agent under nitrogen.", LimitUse.Upkeep),
+            new("gas-lost", null, null, null, Number(0.05), null, LowerIsWorse: false, "NFPA 2001 (from memory)",
+                "How far the gauge of an inert gas is below what it should read at its temperature, as a part of that.", LimitUse.Upkeep),
         ];
         ByCode = All.ToFrozenDictionary(definition => definition.Code, StringComparer.Ordinal);
         OfFlow = Of(LimitUse.Flow);
         OfDischarge = Of(LimitUse.Discharge);
         OfCutList = Of(LimitUse.CutList);
         OfMount = Of(LimitUse.Mount);
+        OfCircuit = Of(LimitUse.Circuit);
+        OfUpkeep = Of(LimitUse.Upkeep);
     }
 
     /// <summary>All defaults, in the order in which answers list them.</summary>
@@ -100,14 +127,22 @@ public static class DefaultLimits
 
     /// <summary>The limits that hold for an answer to a document.</summary>
     /// <param name="stated">The document's own limits, at most one a code; see <see cref="LimitDefinition.Override"/>.</param>
-    /// <param name="use">The answer: a flow, a discharge, a cut list or a mount.</param>
+    /// <param name="use">The answer: a flow, a discharge, a cut list, a mount, a circuit or the upkeep.</param>
     /// <returns>One limit a row of <see cref="All"/> of that use, in its order.</returns>
     /// <exception cref="ArgumentException">A stated limit is for a code without a default, a code is stated twice, or the use is not one answer.</exception>
     public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated, LimitUse use)
     {
-        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount)) throw new ArgumentException("A flow, a discharge, a cut list or a mount, one of them.", nameof(use));
+        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount or LimitUse.Circuit or LimitUse.Upkeep)) throw new ArgumentException("The use of one answer.", nameof(use));
         if (stated.IsDefaultOrEmpty)
-            return use switch { LimitUse.Flow => OfFlow, LimitUse.Discharge => OfDischarge, LimitUse.CutList => OfCutList, _ => OfMount };
+            return use switch
+            {
+                LimitUse.Flow => OfFlow,
+                LimitUse.Discharge => OfDischarge,
+                LimitUse.Mount => OfMount,
+                LimitUse.Circuit => OfCircuit,
+                LimitUse.Upkeep => OfUpkeep,
+                _ => OfCutList,
+            };
 
         var byRow = new Limit?[All.Length];
         foreach (var limit in stated)

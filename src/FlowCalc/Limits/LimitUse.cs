@@ -19,6 +19,12 @@ public enum LimitUse
     /// <summary>A mount.</summary>
     Mount = 8,
 
+    /// <summary>A firing circuit.</summary>
+    Circuit = 16,
+
+    /// <summary>Dates and upkeep.</summary>
+    Upkeep = 32,
+
     /// <summary>A steady flow and a discharge.</summary>
     Both = Flow | Discharge,
 }

@@ -65,4 +65,9 @@ public enum QuantityKind
 
     /// <summary>A stress or a strength of a material, which knows no gauge or absolute; SI base Pa.</summary>
     Stress,
+    /// <summary>An electric capacitance; SI base F.</summary>
+    Capacitance,
+
+    /// <summary>An energy; SI base J.</summary>
+    Energy,
 }

@@ -6,7 +6,7 @@ namespace FlowCalc.Quantities;
 /// <remarks>
 /// Units, metric / us / si: length m, ft, m; area m2, ft2, m2; volume L, US gal, m3; pressure (gauge) bar, psi, Pa; mass kg, lb, kg; density kg/m3, lb/ft3, kg/m3;
 /// volume flow L/min, US gal/min, m3/s; mass flow kg/s, lb/s, kg/s; K-factor L/min/bar^0.5, US gal/min/psi^0.5, m3/s/Pa^0.5; flow coefficient m3/h (Kv), Cv, m3/s/Pa^0.5;
-/// viscosity mPa·s, cP, Pa·s; temperature °C, °F, K; angle °, °, rad; force N, lbf, N; speed m/s, ft/s, m/s; acceleration m/s2, ft/s2, m/s2; stress MPa, psi, Pa; time s, current A, voltage V and resistance ohm in all three.
+/// viscosity mPa·s, cP, Pa·s; temperature °C, °F, K; angle °, °, rad; force N, lbf, N; speed m/s, ft/s, m/s; acceleration m/s2, ft/s2, m/s2; stress MPa, psi, Pa; time s, current A, voltage V, resistance ohm, capacitance F and energy J in all three.
 /// Values that are not finite pass through unchanged; a solver's result is checked before it comes here.
 /// </remarks>
 public static class QuantityWriter
@@ -46,7 +46,7 @@ public static class QuantityWriter
     /// <param name="significantDigits">Digits to round to, 1 to 15; zeros at the end of the decimals are left out.</param>
     /// <returns>
     /// The number with a decimal point, without an exponent from 0.00001 to under 1e12, and the unit after a space (none before °). Small sizes take a smaller unit than
-    /// <see cref="Write"/> does: metric lengths under 0.2 m mm and under 0.1 mm µm, areas under 0.01 m² mm2, volumes under 0.1 L mL, masses under 0.1 kg g;
+    /// <see cref="Write"/> does: metric lengths under 0.2 m mm and under 0.1 mm µm, areas under 0.01 m² mm2, volumes under 0.1 L mL, masses under 0.1 kg g; metric and us currents under 0.1 A mA, resistances under 0.1 ohm mohm;
     /// us lengths under 1 ft in, areas under 1 ft² in2, volumes under 0.1 US gal in3; si never.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> or <paramref name="system"/> is no member of its enumeration, or <paramref name="significantDigits"/> is outside 1 to 15.</exception>

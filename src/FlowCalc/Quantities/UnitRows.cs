@@ -135,6 +135,13 @@ static class UnitRows
         // The capital omega and the ohm sign (U+2126) look alike, as the two micro signs do.
         yield return Row(QuantityKind.Resistance, new U.ElectricResistance(1, ElectricResistanceUnit.Ohm).Ohms, "ohm", "\u03A9", "\u2126");
         yield return Row(QuantityKind.Resistance, new U.ElectricResistance(1, ElectricResistanceUnit.Milliohm).Ohms, "mohm", "m\u03A9", "m\u2126");
+        yield return Row(QuantityKind.Resistance, new U.ElectricResistance(1, ElectricResistanceUnit.Kiloohm).Ohms, "kohm", "k\u03A9", "k\u2126");
+
+        yield return Row(QuantityKind.Capacitance, Farads(ElectricCapacitanceUnit.Farad), "F");
+        yield return Row(QuantityKind.Capacitance, Farads(ElectricCapacitanceUnit.Millifarad), "mF");
+        yield return Row(QuantityKind.Capacitance, Farads(ElectricCapacitanceUnit.Microfarad), "\u00B5F", "\u03BCF", "uF");
+        yield return Row(QuantityKind.Energy, new U.Energy(1, EnergyUnit.Joule).Joules, "J");
+        yield return Row(QuantityKind.Energy, new U.Energy(1, EnergyUnit.Millijoule).Joules, "mJ");
 
         yield return Row(QuantityKind.Acceleration, MetresPerSquareSecond(AccelerationUnit.MeterPerSecondSquared), "m/s2");
         yield return Row(QuantityKind.Acceleration, MetresPerSquareSecond(AccelerationUnit.FootPerSecondSquared), "ft/s2");
@@ -177,5 +184,6 @@ static class UnitRows
     static double MetresPerSecond(SpeedUnit unit) => new U.Speed(1, unit).MetersPerSecond;
     static double MetresPerSquareSecond(AccelerationUnit unit) => new U.Acceleration(1, unit).MetersPerSecondSquared;
     static double Seconds(DurationUnit unit) => new U.Duration(1, unit).Seconds;
+    static double Farads(ElectricCapacitanceUnit unit) => new U.ElectricCapacitance(1, unit).Farads;
     static double Newtons(ForceUnit unit) => new U.Force(1, unit).Newtons;
 }

@@ -17,6 +17,10 @@ static class WritingUnits
         (QuantityKind.Volume, UnitSystem.Metric, 1e-4, Row(QuantityKind.Volume, "mL")),
         (QuantityKind.Volume, UnitSystem.Us, 3.785411784e-4, Row(QuantityKind.Volume, "in3")),
         (QuantityKind.Mass, UnitSystem.Metric, 0.1, Row(QuantityKind.Mass, "g")),
+        (QuantityKind.Current, UnitSystem.Metric, 0.1, Row(QuantityKind.Current, "mA")),
+        (QuantityKind.Current, UnitSystem.Us, 0.1, Row(QuantityKind.Current, "mA")),
+        (QuantityKind.Resistance, UnitSystem.Metric, 0.1, Row(QuantityKind.Resistance, "mohm")),
+        (QuantityKind.Resistance, UnitSystem.Us, 0.1, Row(QuantityKind.Resistance, "mohm")),
     ];
 
     /// <summary>The unit of values in answers.</summary>
@@ -64,6 +68,8 @@ static class WritingUnits
             QuantityKind.Speed => ("m/s", "ft/s", "m/s"),
             QuantityKind.Acceleration => ("m/s2", "ft/s2", "m/s2"),
             QuantityKind.Stress => ("MPa", "psi", "Pa"),
+            QuantityKind.Capacitance => ("F", "F", "F"),
+            QuantityKind.Energy => ("J", "J", "J"),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of quantity."),
         };
         return system switch { UnitSystem.Metric => metric, UnitSystem.Us => us, _ => si };

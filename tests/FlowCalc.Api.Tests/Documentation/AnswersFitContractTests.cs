@@ -103,6 +103,17 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
 
         foreach (var document in (string[])[Documents.Demo, bare.ToJsonString()])
             Assert.Empty(contract.Breaks("MountAnswer", await caller.PostMount(document, query).Json(200)));
+    [Theory]
+    [InlineData("metric")]
+    [InlineData("us")]
+    [InlineData("si")]
+    public async Task Circuit_and_upkeep_fit_the_schema_that_the_contract_publishes(string units)
+    {
+        var contract = await Contract.Published(service);
+
+        Assert.Empty(contract.Breaks("CircuitAnswer", await caller.PostCircuit(Documents.Demo, "?units=" + units).Json(200)));
+        Assert.Empty(contract.Breaks("UpkeepAnswer", await caller.PostUpkeep(Documents.Demo, "?today=2026-11-25&temperature=5%20%C2%B0C&units=" + units).Json(200)));
+        Assert.Empty(contract.Breaks("UpkeepAnswer", await caller.PostUpkeep(Documents.SmallWith(small => small["service"] = new JsonObject()), "?today=2026-11-25").Json(200)));
     }
 
     // Water freezes in one case, and the bottle gives nothing in the other: most fields of a case have nothing to say.

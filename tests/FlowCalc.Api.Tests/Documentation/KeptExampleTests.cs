@@ -85,6 +85,21 @@ public sealed class KeptExampleTests(Service service) : IDisposable
         Shorten(answer);
 
         await Compare("mount", JsonSerializer.SerializeToElement(answer), within: 1e-6);
+    public async Task Kept_circuit_of_the_demo_is_what_the_service_answers()
+    {
+        var answer = JsonNode.Parse((await caller.PostCircuit(Documents.Demo).Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare("circuit", JsonSerializer.SerializeToElement(answer));
+    }
+
+    [Fact]
+    public async Task Kept_upkeep_of_the_demo_is_what_the_service_answers()
+    {
+        var answer = JsonNode.Parse((await caller.PostUpkeep(Documents.Demo, "?today=2026-11-25&temperature=5%20%C2%B0C").Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare("upkeep", JsonSerializer.SerializeToElement(answer));
     }
 
     // Long lists are shown by their first two entries.

@@ -28,6 +28,11 @@ static class Calls
 
     public static Task<HttpResponseMessage> PostMount(this HttpClient caller, string document, string query = "", string contentType = "application/json") =>
         caller.PostLayout("/v1/mount", Encoding.UTF8.GetBytes(document), query, contentType);
+    public static Task<HttpResponseMessage> PostCircuit(this HttpClient caller, string document, string query = "") =>
+        caller.PostLayout("/v1/circuit", Encoding.UTF8.GetBytes(document), query);
+
+    public static Task<HttpResponseMessage> PostUpkeep(this HttpClient caller, string document, string query = "") =>
+        caller.PostLayout("/v1/upkeep", Encoding.UTF8.GetBytes(document), query);
 
     public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {

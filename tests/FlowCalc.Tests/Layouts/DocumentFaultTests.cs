@@ -9,8 +9,6 @@ public class DocumentFaultTests
     [InlineData("/format", null, "/format", "missing")]
     [InlineData("/titel", "\"x\"", "/titel", "did you mean 'title'")]
     [InlineData("/pumps", "{}", "/pumps", "unknown field 'pumps' of a layout")]
-    [InlineData("/circuit", "{}", "/circuit", "this version does not read it yet")]
-    [InlineData("/service", "{}", "/service", "this version does not read it yet")]
     [InlineData("/measured", "{}", "/measured", "this version does not read it yet")]
     [InlineData("/title", "5", "/title", "read 5: a title is text")]
     [InlineData("/note", "null", "/note", "read null: a note is text")]

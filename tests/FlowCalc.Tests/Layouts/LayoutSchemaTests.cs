@@ -77,6 +77,13 @@ public class LayoutSchemaTests
         Assert.Equal(MountMaterialReader.Kinds.Words, Enum("mountMaterial", "kind"));
         foreach (var owner in (string[])["tappedHole", "mountPanel", "mountFoot", "mountAdapter", "mountStrap"])
             Assert.Equal(MountMaterialReader.Names.Words, Definition(owner).GetProperty("properties").GetProperty("material").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
+        Assert.Equal(CircuitSourceReader.Kinds.Words, Enum("circuitSource", "kind"));
+        Assert.Equal(CircuitPartReader.Kinds.Words, Enum("circuitPart", "kind"));
+        Assert.Equal(WireReader.Cables.Words, Enum("circuitPart", "cable"));
+        Assert.Equal(ContactReader.Purposes.Words, Enum("circuitPart", "purpose"));
+        Assert.Equal(ContactReader.Characteristics.Words, Enum("circuitPart", "characteristic"));
+        Assert.Equal(ActuatorReader.Types.Words, Enum("circuitPart", "type"));
+        Assert.Equal(ServiceReader.Bases.Words, Enum("serviceRule", "basis"));
         Assert.Equal(AgentCatalogue.Mixtures.Select(mixture => mixture.Id), Enum("agentDescription", "mixture"));
         Assert.Equal(AgentCatalogue.Ids, Definition("agent").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
         Assert.Equal(DefaultLimits.All.Select(limit => limit.Code), Definition("limits").GetProperty("properties").EnumerateObject().Select(property => property.Name));
@@ -97,6 +104,8 @@ public class LayoutSchemaTests
         { "length", QuantityKind.Length }, { "volume", QuantityKind.Volume }, { "pressure", QuantityKind.Pressure }, { "mass", QuantityKind.Mass }, { "density", QuantityKind.Density },
         { "kFactor", QuantityKind.KFactor }, { "flowCoefficient", QuantityKind.FlowCoefficient }, { "viscosity", QuantityKind.Viscosity }, { "temperature", QuantityKind.Temperature },
         { "time", QuantityKind.Time }, { "angle", QuantityKind.Angle }, { "speed", QuantityKind.Speed }, { "force", QuantityKind.Force }, { "stress", QuantityKind.Stress },
+        { "area", QuantityKind.Area }, { "current", QuantityKind.Current }, { "voltage", QuantityKind.Voltage }, { "resistance", QuantityKind.Resistance },
+        { "capacitance", QuantityKind.Capacitance }, { "energy", QuantityKind.Energy },
     };
 
     [Theory]

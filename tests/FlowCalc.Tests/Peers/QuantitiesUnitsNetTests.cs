@@ -49,6 +49,8 @@ public sealed class QuantitiesUnitsNetTests
         QuantityKind.Speed => Speed.From(value, Speed.ParseUnit(Name(entry), Invariant)).MetersPerSecond,
         QuantityKind.Acceleration => Acceleration.From(value, Acceleration.ParseUnit(Name(entry), Invariant)).MetersPerSecondSquared,
         QuantityKind.Stress => Pressure.From(value, Pressure.ParseUnit(Name(entry), Invariant)).Pascals,
+        QuantityKind.Capacitance => ElectricCapacitance.From(value, ElectricCapacitance.ParseUnit(Name(entry), Invariant)).Farads,
+        QuantityKind.Energy => Energy.From(value, Energy.ParseUnit(Name(entry), Invariant)).Joules,
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry.Kind, "A kind without a peer."),
     };
 
@@ -78,6 +80,7 @@ public sealed class QuantitiesUnitsNetTests
         (QuantityKind.Pressure, var symbol) => symbol.Replace("(a)", "", StringComparison.Ordinal),
         (QuantityKind.Resistance, "ohm") => "Ω",
         (QuantityKind.Resistance, "mohm") => "mΩ",
+        (QuantityKind.Resistance, "kohm") => "kΩ",
         (QuantityKind.Acceleration, "g") => "g",
         (QuantityKind.Acceleration, var symbol) => symbol.Replace('2', '²'),
         (_, var symbol) => symbol,

@@ -98,6 +98,12 @@ public sealed class QuantitiesExactFactorsTests
         [(QuantityKind.Stress, "Pa")] = 1m,
         [(QuantityKind.Stress, "psi")] = PoundForce / (Inch * Inch),
         [(QuantityKind.Stress, "ksi")] = 1_000m * PoundForce / (Inch * Inch),
+        [(QuantityKind.Resistance, "kohm")] = 1000m,
+        [(QuantityKind.Capacitance, "F")] = 1m,
+        [(QuantityKind.Capacitance, "mF")] = 0.001m,
+        [(QuantityKind.Capacitance, "µF")] = 0.000001m,
+        [(QuantityKind.Energy, "J")] = 1m,
+        [(QuantityKind.Energy, "mJ")] = 0.001m,
     };
 
     [Fact]

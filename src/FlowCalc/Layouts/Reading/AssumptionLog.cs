@@ -26,6 +26,17 @@ sealed class AssumptionLog
         if (count < MostPlaces) Add(string.Create(CultureInfo.InvariantCulture, $"{list}/{index}{rest}"), value, source);
     }
 
+    /// <summary>How many are listed.</summary>
+    public int Count => listed.Count;
+
+    /// <summary>Takes those out that have been listed since there were so many: they belong to a part of the document that other answers do not look at.</summary>
+    public ImmutableArray<Assumption> TakeSince(int count)
+    {
+        ImmutableArray<Assumption> taken = [.. listed.Skip(count)];
+        listed.RemoveRange(count, listed.Count - count);
+        return taken;
+    }
+
     public ImmutableArray<Assumption> ToArray()
     {
         foreach (var ((list, value), (count, source)) in repeated)

@@ -29,6 +29,8 @@ enum DocumentField
     Model,
     Cutting,
     Mount,
+    Circuit,
+    Service,
 }
 
 /// <summary>Reads a whole document.</summary>
@@ -61,6 +63,8 @@ static class DocumentReader
         var cutting = CuttingReader.Read(context, root[DocumentField.Cutting], stock.Tubes);
         if (context.Options.NeedsMount) root.Requires(context, DocumentField.Mount, "how the bottle is held: an object with normal, bolts, and bottleAt or centreOfMass");
         var mount = MountReader.Read(context, root[DocumentField.Mount], supply);
+        var circuit = CircuitReader.Read(context, root[DocumentField.Circuit]);
+        var service = ServiceReader.Read(context, root[DocumentField.Service], supply);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -85,6 +89,8 @@ static class DocumentReader
             NitrogenLag = model.NitrogenLag,
             Cutting = cutting,
             Mount = mount,
+            Circuit = circuit,
+            Service = service,
             Assumptions = context.Assumptions.ToArray(),
         };
     }

@@ -6,7 +6,7 @@ namespace FlowCalc.Layouts.Reading;
 /// <summary>The fields of every kind of object in a document; the schema has the same.</summary>
 static class LayoutFields
 {
-    public static readonly FieldTable<DocumentField> Document = new("a layout", "circuit", "service", "measured");
+    public static readonly FieldTable<DocumentField> Document = new("a layout", "measured");
     public static readonly FieldTable<QuantityField> Quantity = new("a quantity");
     public static readonly FieldTable<AgentField> Agent = new("an agent");
     public static readonly FieldTable<SupplyField> Supply = new("a supply");
@@ -48,6 +48,15 @@ static class LayoutFields
     public static readonly FieldTable<AddedMassField> AddedMass = new("a mass");
     public static readonly FieldTable<MountLoadField> MountLoad = new("a load case");
 
+    public static readonly FieldTable<CircuitField> Circuit = new("a circuit");
+    public static readonly FieldTable<CircuitSourceField> CircuitSource = new("a circuit's source");
+    public static readonly FieldTable<CircuitPartField> CircuitPart = new("a part of the circuit");
+
+    public static readonly FieldTable<ServiceField> Service = new("the service");
+    public static readonly FieldTable<ServiceRuleField> ServiceRule = new("a rule of upkeep");
+    public static readonly FieldTable<WeighingField> Weighing = new("a weighing");
+    public static readonly FieldTable<GaugeField> Gauge = new("a gauge");
+
     /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
     public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
     [
@@ -58,5 +67,7 @@ static class LayoutFields
         ("cutting", Cutting), ("stock", Stock), ("joint", Joint), ("hotPlace", HotPlace),
         ("mount", Mount), ("mountBolts", MountBolts), ("tappedHole", TappedHole), ("mountMaterial", MountMaterial), ("mountPanel", MountPanel), ("spreader", Spreader),
         ("mountFoot", MountFoot), ("mountAdapter", MountAdapter), ("mountStrap", MountStrap), ("endStop", EndStop), ("addedMass", AddedMass), ("mountLoad", MountLoad),
+        ("circuit", Circuit), ("circuitSource", CircuitSource), ("circuitPart", CircuitPart),
+        ("service", Service), ("serviceRule", ServiceRule), ("weighing", Weighing), ("gauge", Gauge),
     ];
 }

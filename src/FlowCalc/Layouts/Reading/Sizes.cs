@@ -84,6 +84,25 @@ static class Sizes
 
     public static readonly NumberRange Friction = new("a friction coefficient", 0, 2, "0 to 2");
     public static readonly NumberRange LoadFactor = new("an acceleration in g", 0, 1_000, "over 0 to 1000", IsOpen: true);
+    public static readonly SizeRange Voltage = new(QuantityKind.Voltage, "a voltage", 0, 1_000, "over 0 to 1000 V", IsOpen: true);
+    public static readonly SizeRange ForwardVoltage = new(QuantityKind.Voltage, "a forward voltage", 0, 100, "over 0 to 100 V", IsOpen: true);
+    public static readonly SizeRange Resistance = new(QuantityKind.Resistance, "a resistance", 1e-6, 1e6, "0.001 mohm to 1000 kohm");
+    public static readonly SizeRange Current = new(QuantityKind.Current, "a current", 1e-6, 1e4, "0.001 mA to 10000 A");
+    public static readonly SizeRange Capacitance = new(QuantityKind.Capacitance, "a capacitance", 1e-9, 1e3, "0.001 µF to 1000 F");
+    public static readonly SizeRange FiringEnergy = new(QuantityKind.Energy, "an energy", 1e-9, 1e6, "0.000001 mJ to 1000000 J");
+    public static readonly SizeRange Pulse = new(QuantityKind.Time, "a pulse", 0, 3_600, "over 0 to 3600 s", IsOpen: true);
+    public static readonly SizeRange WireLength = new(QuantityKind.Length, "a wire's length", 0, 1_000, "over 0 to 1 km", IsOpen: true);
+    public static readonly SizeRange WireArea = new(QuantityKind.Area, "a wire's cross-section", 1e-9, 1e-3, "0.001 to 1000 mm2");
+    public static readonly SizeRange WireTemperature = new(QuantityKind.Temperature, "a wire's temperature", 173.15, 573.15, "-100 to 300 °C");
+
+    public static readonly SizeRange GrossMass = new(QuantityKind.Mass, "a gross mass", 1e-6, 1e6, "0.001 g to 1000000 kg");
+    public static readonly SizeRange ScaleStep = new(QuantityKind.Mass, "a scale's step", 1e-9, 1e3, "0.000001 g to 1000 kg");
+
+    public static readonly NumberRange Months = new("an interval in months", 1, 1_200, "a whole number, 1 to 1200");
+    public static readonly NumberRange TemperatureCoefficient = new("a temperature coefficient in 1/K", 0, 0.008, "0 to 0.008");
+    public static readonly NumberRange Tolerance = new("a tolerance", 0, 0.5, "0 to 0.5");
+    public static readonly NumberRange Gauge = new("a gauge", 0, 40, "a whole number, 0 to 40");
+
     public static readonly NumberRange Count = new("a count", 1, 10_000, "a whole number, 1 to 10000");
     public static readonly NumberRange LossCoefficient = new("a loss coefficient", 0, 1e9, "0 to 1000000000");
     public static readonly NumberRange DischargeCoefficient = new("a discharge coefficient", 1e-6, 1, "0.000001 to 1");

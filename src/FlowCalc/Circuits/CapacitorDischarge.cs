@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+
+namespace FlowCalc.Circuits;
+
+/// <summary>What a charged capacitor gives the actuators.</summary>
+/// <remarks>
+/// Every current of the network is straight in the capacitor's voltage as long as each diode goes on as it began, so that all fall alike: i = i∞ + (i0 − i∞)·exp(−t/τ), with
+/// τ = C·dU/dI of the source. Two solves give the straight line.
+/// </remarks>
+static class CapacitorDischarge
+{
+    public static ImmutableArray<CapacitorPulse> Of(StateTable table, ImmutableArray<FiringPress> presses)
+    {
+        var pulses = ImmutableArray.CreateBuilder<CapacitorPulse>();
+        foreach (var press in presses)
+            foreach (var actuator in press.Fired)
+                pulses.Add(Pulse(table.Circuit, press, actuator));
+        return pulses.DrainToImmutable();
+    }
+
+    static CapacitorPulse Pulse(Circuit circuit, FiringPress press, int index)
+    {
+        var full = press.Currents;
+        var half = CircuitSolver.SolveAt(circuit, new CircuitSetting(CircuitState.Armed, press.Push, IsFresh: false), full, full.SourceVoltage / 2);
+        var actuator = (Actuator)circuit.Parts[index];
+        var slope = (full.Source - half.Source) / (full.SourceVoltage / 2);
+        var time = circuit.Source.Capacitance!.Value.Farads / slope;
+        var rest = full.SourceVoltage - full.Source / slope;
+        var direction = Math.Sign(full.Parts[index]);
+        var start = direction * full.Parts[index];
+        var gain = direction * (full.Parts[index] - half.Parts[index]) / (full.SourceVoltage / 2);
+        var end = start - gain * (full.SourceVoltage - rest);
+        return new(press.Push, index, time, Above(time, start, end, actuator.AllFire.Amperes), Energy(time, start, end, full.Resistances[index]));
+    }
+
+    static double Above(double time, double start, double end, double least) => start < least ? 0 : end >= least ? double.PositiveInfinity : time * Math.Log((start - end) / (least - end));
+
+    // ∫ (i² − i∞²)·R dt: what flows for ever with a diode's voltage against it is none of the capacitor's energy.
+    static double Energy(double time, double start, double end, double resistance) =>
+        resistance * ((start - end) * (start - end) * time / 2 + 2 * end * (start - end) * time);
+}
