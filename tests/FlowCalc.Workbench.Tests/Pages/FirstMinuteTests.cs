@@ -14,6 +14,10 @@ public sealed class FirstMinuteTests(Site site)
         var lead = page.Locator(".lead");
         await Expect(lead).ToContainTextAsync("Fails");
         await Expect(lead).ToContainTextAsync("exhaust");
+        await Expect(page.Locator(".findings li").First).ToContainTextAsync("Fails");
+        await Expect(page.Locator(".findings details li").First).Not.ToBeVisibleAsync();
+        await page.Locator(".findings summary").ClickAsync();
+        await Expect(page.Locator(".findings details li").First).ToBeVisibleAsync();
         await Site.KeepPictureAsync(page, "first-minute");
 
         await lead.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Set runs R11 tube to feed" }).ClickAsync();

@@ -56,7 +56,7 @@ public sealed class LargeTests(Site site, ITestOutputHelper output)
     }
 
     // A main with a nozzle on a branch every metre.
-    static string Line(int points, string title)
+    internal static string Line(int points, string title)
     {
         var (places, runs) = (new StringBuilder("""{ "id": "bottle", "kind": "supply" }"""), new StringBuilder());
         var before = "bottle";

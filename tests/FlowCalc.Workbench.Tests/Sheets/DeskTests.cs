@@ -26,6 +26,23 @@ public sealed class DeskTests
         Assert.True(desk.History.CanUndo);
     }
 
+    [Fact]
+    public void Nozzle_that_would_be_one_point_too_many_is_told_and_leaves_no_step()
+    {
+        using var places = new WorkPlaces();
+        using var desk = new Desk(places, NullLogger<Desk>.Instance);
+        desk.Open(Pages.LargeTests.Line(Workbench.Sheets.Sheet.MostPoints, "full"));
+        Assert.Empty(desk.Sheet.Faults);
+        var before = desk.Sheet.Text;
+        desk.Take(Tool.AddNozzle);
+
+        Pointing.At(desk, "runs/bottle-T1");
+
+        Assert.Contains("cannot be added there", desk.Notice, StringComparison.Ordinal);
+        Assert.Equal(before, desk.Sheet.Text);
+        Assert.False(desk.History.CanUndo);
+    }
+
     static async Task Until(Func<bool> holds)
     {
         for (var waited = 0; !holds(); waited++)
