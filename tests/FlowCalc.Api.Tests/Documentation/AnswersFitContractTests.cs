@@ -103,6 +103,8 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
 
         foreach (var document in (string[])[Documents.Demo, bare.ToJsonString()])
             Assert.Empty(contract.Breaks("MountAnswer", await caller.PostMount(document, query).Json(200)));
+    }
+
     [Theory]
     [InlineData("metric")]
     [InlineData("us")]

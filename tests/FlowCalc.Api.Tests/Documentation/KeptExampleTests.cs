@@ -85,6 +85,9 @@ public sealed class KeptExampleTests(Service service) : IDisposable
         Shorten(answer);
 
         await Compare("mount", JsonSerializer.SerializeToElement(answer), within: 1e-6);
+    }
+
+    [Fact]
     public async Task Kept_circuit_of_the_demo_is_what_the_service_answers()
     {
         var answer = JsonNode.Parse((await caller.PostCircuit(Documents.Demo).Json(200)).GetRawText());

@@ -1,4 +1,3 @@
-using FlowCalc.Layouts;
 using FlowCalc.Upkeep;
 
 namespace FlowCalc.Tests.Upkeep;
