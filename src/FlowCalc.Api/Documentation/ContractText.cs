@@ -56,6 +56,17 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
         quantity["properties"]!["value"]!["description"] = "The value in full, never rounded.";
         quantity["properties"]!["unit"]!["description"] = "The unit's symbol.";
         schemas[nameof(JsonElement)]!["description"] = "Any JSON value.";
+        foreach (var (_, schema) in schemas)
+            if (schema!["properties"] is JsonObject fields)
+                AllowNullOnce(fields);
+    }
+
+    // Null is one of any JSON values: a choice between null and any would fit it twice, and so not at all.
+    static void AllowNullOnce(JsonObject fields)
+    {
+        foreach (var (name, field) in fields.ToList())
+            if (field?["oneOf"] is JsonArray choices && choices.FirstOrDefault(choice => choice?["$ref"]?.GetValue<string>() == Components + nameof(JsonElement)) is { } any)
+                fields[name] = any.DeepClone();
     }
 
     // Tools look for schemas among the components, so the definitions of the layout's schema become components too.
