@@ -16,7 +16,7 @@ public sealed class StudyTabTests(Site site)
         var panel = Panel(page);
 
         var cases = panel.GetByRole(AriaRole.Region, new() { Name = "Cases" }).Locator("tbody tr");
-        await Expect(cases).ToHaveCountAsync(12);
+        await Expect(cases).ToHaveCountAsync(9);
         await cases.Nth(5).GetByRole(AriaRole.Button).ClickAsync();
 
         await Expect(panel.GetByRole(AriaRole.Region, new() { Name = "Nozzles in this case" }).Locator("tbody tr")).ToHaveCountAsync(7);

@@ -14,6 +14,8 @@ public sealed class FaultTests(Site site)
         await page.TurnToAsync("Runs");
         await page.Button("T1-T2").ClickAsync();
         var length = page.GetByLabel("Length", new() { Exact = true });
+        // The table has such a field a row; the chosen run has one.
+        await Expect(length).ToHaveCountAsync(1);
         await length.FillAsync("1,5 mm");
 
         await Expect(length).ToHaveAttributeAsync("aria-invalid", "true");
