@@ -1,7 +1,7 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Documentation;
-using FlowCalc.Api.Faults;
 using FlowCalc.Api.Explanations;
+using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Jobs;
 using FlowCalc.Api.Requests;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using FlowCalc.Agents;
-using FlowCalc.Layouts.Mounts;
 using FlowCalc.Circuits;
+using FlowCalc.Layouts.Mounts;
 using FlowCalc.Limits;
 using UnitsNet;
 

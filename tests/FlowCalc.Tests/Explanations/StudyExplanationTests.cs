@@ -64,7 +64,11 @@ public class StudyExplanationTests
         var layout = Documents.Read(Study.Bottle);
         static Tube Tube(string name, double bore) => new()
         {
-            Name = name, Bore = UnitsNet.Length.FromMillimeters(bore), Roughness = UnitsNet.Length.FromMicrometers(1.5), OutsideDiameter = UnitsNet.Length.FromMillimeters(bore + 2), Material = "copper",
+            Name = name,
+            Bore = UnitsNet.Length.FromMillimeters(bore),
+            Roughness = UnitsNet.Length.FromMicrometers(1.5),
+            OutsideDiameter = UnitsNet.Length.FromMillimeters(bore + 2),
+            Material = "copper",
         };
         var problem = new SizingProblem
         {

@@ -1,5 +1,5 @@
-using CsCheck;
 using System.Text.Json.Nodes;
+using CsCheck;
 using FlowCalc.Tests.Layouts;
 using FlowCalc.Workbench.Drawings;
 using FlowCalc.Workbench.Pictures;
