@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FlowCalc.Api.Answers;
 using FlowCalc.Studies.Comparing;
-using UnitsNet;
 
 namespace FlowCalc.Api.Compare;
 
@@ -24,20 +23,11 @@ internal static class ComparedNozzles
         UnitWriter.Plain(place.Flow.Share),
         UnitWriter.Plain(place.Flow.Deviation),
         place.Discharge is { } extremes ? Extremes(extremes, write) : null,
-        before is null ? null : Difference(place, before, write));
+        before is null ? null : Difference(NozzleDifference.Of(place, before), write));
 
     static NozzleExtremesAnswer Extremes(NozzleExtremes extremes, UnitWriter write) => new(
         write.Of(extremes.LeastMass), UnitWriter.Plain(extremes.WorstDeviation), write.Of(extremes.LatestArrival), write.Of(extremes.LatestTime95));
 
-    static NozzleDifferenceAnswer Difference(NozzlePlace one, NozzlePlace before, UnitWriter write) => new(
-        write.Of(one.Flow.Pressure - before.Flow.Pressure),
-        Over(one.Flow.MassFlow.KilogramsPerSecond, before.Flow.MassFlow.KilogramsPerSecond),
-        UnitWriter.Plain(one.Flow.Share - before.Flow.Share),
-        Over(one.Discharge?.LeastMass.Kilograms, before.Discharge?.LeastMass.Kilograms),
-        write.Of(Less(one.Discharge?.LatestArrival, before.Discharge?.LatestArrival)),
-        write.Of(Less(one.Discharge?.LatestTime95, before.Discharge?.LatestTime95)));
-
-    static double? Over(double? one, double? before) => one is { } value && before is > 0 and var divisor ? UnitWriter.Plain(value / divisor - 1) : null;
-
-    static Duration? Less(Duration? one, Duration? before) => one is { } value && before is { } other ? value - other : null;
+    static NozzleDifferenceAnswer Difference(NozzleDifference one, UnitWriter write) => new(
+        write.Of(one.Pressure), UnitWriter.Plain(one.MassFlow), UnitWriter.Plain(one.Share), UnitWriter.Plain(one.LeastMass), write.Of(one.LatestArrival), write.Of(one.LatestTime95));
 }

@@ -69,7 +69,7 @@ internal static class SizeAnswers
         Measure(objective, result.Before.Value, write),
         Measure(objective, result.Best?.Value, write),
         Measure(objective, result.Bound, write),
-        Measure(objective, result.Best is { Value: { } value } ? Math.Max(0, value - result.Bound) : null, write));
+        Measure(objective, result.Gap, write));
 
     static ImmutableArray<SizedNozzleAnswer> Nozzles(Layout layout, FlowResult flow, SizingResult result, UnitWriter write) =>
     [

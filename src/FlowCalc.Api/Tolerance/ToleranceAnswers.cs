@@ -15,7 +15,7 @@ internal static class ToleranceAnswers
         "Samples: a Latin hypercube (McKay, Beckman, Conover 1979) with strata paired at random, drawn by a counter-based generator, so that the same seed gives the same answer on every machine. A normal is cut four standard deviations off and drawn in proportion between the cuts. Inputs are independent of each other.",
         "Chances: the part of the samples, with the interval of Wilson (1927) for a confidence of 95 %. It knows of the inputs' spread only, not of what the model itself leaves open, for which see the band of the call itself. Findings that hang on nothing that varies come to 0 or 1.",
         "Sensitivities: first-order indices from the same samples by bins of equal chance, with the differences that chance alone makes taken off (given data); standard errors by the jackknife over 20 groups. What they leave of 1 is due to inputs together, or below what so many samples tell apart.",
-        "A discharge is followed as exactly as its band is: times of a liquid within about a thousandth of those of the call itself, of other agents within about a hundredth; without the band, so that findings which only the band gives are not counted.",
+        "A discharge is followed less exactly than by the call itself: times of a liquid within about a thousandth of those of the call itself, of other agents within about a hundredth; without the band, so that findings which only the band gives are not counted.",
     ];
 
     /// <summary>The answer.</summary>
@@ -38,7 +38,7 @@ internal static class ToleranceAnswers
     static InputAnswer Input(SpreadVariable variable, UnitWriter write)
     {
         var (thing, values) = (variable.Thing, variable.Values);
-        return new(thing.Path, SpreadWords.Of(thing.Kind), Value(thing.Design), Lower(values.Shape.ToString()), Value(values.Low), Value(values.High), variable.Source);
+        return new(thing.Path, SpreadWords.Of(thing.Kind), Value(thing.Design), SpreadWords.Of(values.Shape), Value(values.Low), Value(values.High), variable.Source);
 
         Quantity Value(double si) => write.Of(si - thing.Base, thing.Quantity);
     }
@@ -68,15 +68,13 @@ internal static class ToleranceAnswers
     {
         var (kind, summary) = (FigureUnits.KindOf(spread.Figure), spread.Summary);
         return new(
-            FigureUnits.WordOf(spread.Figure), kind is { } known ? write.Of(0, known).Unit : "1", Told(summary.Design), summary.Count, summary.Never,
+            SpreadWords.Of(spread.Figure), kind is { } known ? write.Of(0, known).Unit : "1", Told(summary.Design), summary.Count, summary.Never,
             Told(summary.Mean), Told(summary.StandardDeviation), Told(summary.Least), Told(summary.P05), Told(summary.P50), Told(summary.P95), Told(summary.Greatest));
 
         double? Told(double? si) => si is { } number ? kind is { } quantity ? write.Of(number, quantity).Value : UnitWriter.Plain(number) : null;
     }
 
     static SensitivityAnswer Sensitivity(FigureSensitivity one) => new(
-        one.Case, FigureUnits.WordOf(one.Figure), one.Samples, one.Statement,
+        one.Case, SpreadWords.Of(one.Figure), one.Samples, one.Statement,
         [.. one.Inputs.Select(input => new InputIndexAnswer(input.Path, UnitWriter.Plain(input.Index.Value), UnitWriter.Plain(input.Index.StandardError)))]);
-
-    static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

@@ -1,6 +1,5 @@
 using FlowCalc.Quantities;
 using FlowCalc.Studies.Comparing;
-using UnitsNet;
 
 namespace FlowCalc.Explanations;
 
@@ -42,30 +41,22 @@ public static class CompareExplainer
 
     static void Differences(StepLog log, string name, NozzlePlace one, NozzlePlace before)
     {
-        log.Add(CompareEquations.PressureDifference, $"{name}: pressure", (one.Flow.Pressure - before.Flow.Pressure).Pascals, one.Flow.Pressure.Pascals, before.Flow.Pressure.Pascals);
-        Over(log, $"{name}: massFlow", Flow, one.Flow.MassFlow.KilogramsPerSecond, before.Flow.MassFlow.KilogramsPerSecond);
-        Less(log, $"{name}: share", SymbolUnit.Plain, one.Flow.Share, before.Flow.Share);
+        var difference = NozzleDifference.Of(one, before);
+        log.Add(CompareEquations.PressureDifference, $"{name}: pressure", difference.Pressure.Pascals, one.Flow.Pressure.Pascals, before.Flow.Pressure.Pascals);
+        Told(log, CompareEquations.Ratio, $"{name}: massFlow", Flow, difference.MassFlow, one.Flow.MassFlow.KilogramsPerSecond, before.Flow.MassFlow.KilogramsPerSecond);
+        Told(log, CompareEquations.Difference, $"{name}: share", SymbolUnit.Plain, difference.Share, one.Flow.Share, before.Flow.Share);
         if (one.Discharge is not { } mine || before.Discharge is not { } others) return;
-        Over(log, $"{name}: leastMass", Mass, mine.LeastMass.Kilograms, others.LeastMass.Kilograms);
-        Later(log, $"{name}: latestArrival", mine.LatestArrival, others.LatestArrival);
-        Later(log, $"{name}: latestTime95", mine.LatestTime95, others.LatestTime95);
+        Told(log, CompareEquations.Ratio, $"{name}: leastMass", Mass, difference.LeastMass, mine.LeastMass.Kilograms, others.LeastMass.Kilograms);
+        Told(log, CompareEquations.Difference, $"{name}: latestArrival", Time, difference.LatestArrival?.Seconds, mine.LatestArrival?.Seconds, others.LatestArrival?.Seconds);
+        Told(log, CompareEquations.Difference, $"{name}: latestTime95", Time, difference.LatestTime95?.Seconds, mine.LatestTime95?.Seconds, others.LatestTime95?.Seconds);
     }
 
-    static void Over(StepLog log, string part, SymbolUnit unit, double one, double before)
+    // What the answer leaves open has no step.
+    static void Told(StepLog log, Equation equation, string part, SymbolUnit unit, double? result, double? one, double? before)
     {
+        if (result is not { } known) return;
         log.FigureUnit = unit;
-        if (before > 0) log.Add(CompareEquations.Ratio, part, one / before - 1, one, before);
-    }
-
-    static void Less(StepLog log, string part, SymbolUnit unit, double one, double before)
-    {
-        log.FigureUnit = unit;
-        log.Add(CompareEquations.Difference, part, one - before, one, before);
-    }
-
-    static void Later(StepLog log, string part, Duration? one, Duration? before)
-    {
-        if (one is { } mine && before is { } others) Less(log, part, Time, mine.Seconds, others.Seconds);
+        log.Add(equation, part, known, one!.Value, before!.Value);
     }
 
     static void Ranking(StepLog log, ComparisonResult result)

@@ -25,8 +25,7 @@ public static class DischargeExplainer
     public static long Points(Layout layout)
     {
         RequireBottle(layout);
-        var cases = CaseList.Of(layout);
-        return (long)layout.Points.Length * cases.Temperatures.Length * cases.Attitudes.Length;
+        return (long)layout.Points.Length * LayoutDischarge.CasesOf(layout);
     }
 
     /// <summary>The explanation of a discharge.</summary>

@@ -33,8 +33,8 @@ public static class SizeExplainer
         if (flow.Report.Converged) Deviations(study.Log, problem.Objective, layout, flow);
         Objective(study.Log, problem, best, "after");
         study.Log.At(ExplainedPlace.Layout, Sized);
-        if (best.Value is { } value && double.IsFinite(result.Bound))
-            study.Log.Add(SizeEquations.Gap, "objective", Math.Max(0, value - result.Bound), value, result.Bound);
+        if (result.Gap is { } gap && double.IsFinite(result.Bound))
+            study.Log.Add(SizeEquations.Gap, "objective", gap, best.Value!.Value, result.Bound);
         return problem.Wish.HasTime || problem.Objective == SizingObjective.ShortestTime ? study.Whole(Search, Times) : study.Whole(Search);
     }
 

@@ -8,7 +8,6 @@ namespace FlowCalc.Explanations;
 internal sealed class StudyExplainer
 {
     readonly ImmutableArray<LayoutExplanation>.Builder layouts = ImmutableArray.CreateBuilder<LayoutExplanation>();
-    readonly HashSet<Equation> used = new(ReferenceEqualityComparer.Instance);
     readonly List<string> leftOut = [];
 
     /// <summary>Where the study's own steps go.</summary>
@@ -28,15 +27,12 @@ internal sealed class StudyExplainer
         }
         var explained = FlowExplainer.Of(layout, flow, cancellationToken);
         layouts.Add(new(name, explained.Steps, explained.States));
-        used.UnionWith(explained.Equations);
+        Log.Used.UnionWith(explained.Equations);
         leftOut.AddRange(explained.LeftOut);
     }
 
     /// <summary>The whole.</summary>
     /// <param name="further">What it does not hold besides.</param>
-    public StudyExplanation Whole(params string[] further)
-    {
-        used.UnionWith(Log.Used);
-        return new([.. EquationSheet.All.Where(used.Contains)], layouts.ToImmutable(), Log.Take(), [.. further.Concat(leftOut).Distinct()]);
-    }
+    public StudyExplanation Whole(params string[] further) =>
+        new(FlowExplainer.Sorted(Log), layouts.ToImmutable(), Log.Take(), [.. further.Concat(leftOut).Distinct()]);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Studies.Sampling;
@@ -26,9 +25,7 @@ public static class ToleranceExplainer
     public static long Points(ToleranceQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
-        if (question.Answer == StudiedAnswer.Flow || !question.IsEveryCase) return question.Layout.Points.Length;
-        var cases = CaseList.Of(question.Layout);
-        return (long)question.Layout.Points.Length * cases.Temperatures.Length * cases.Attitudes.Length;
+        return question.Answer == StudiedAnswer.Flow || !question.IsEveryCase ? question.Layout.Points.Length : DischargeExplainer.Points(question.Layout);
     }
 
     /// <summary>The explanation of a study.</summary>
@@ -76,7 +73,7 @@ public static class ToleranceExplainer
             foreach (var (at, told) in ((PercentileRank?, double?)[])[(summary.Rank05, summary.P05), (summary.Rank50, summary.P50), (summary.Rank95, summary.P95)])
             {
                 if (at is not { } rank || told is not { } percentile || !double.IsFinite(rank.Above)) continue;
-                var part = FormattableString.Invariant($"{name}, {FigureUnits.WordOf(figure)}: {100 * rank.Part:0} %");
+                var part = FormattableString.Invariant($"{name}, {SpreadWords.Of(figure)}: {100 * rank.Part:0} %");
                 log.Add(ToleranceEquations.PercentileRank, part, rank.Rank, summary.Count, rank.Part);
                 log.Add(ToleranceEquations.Percentile, part, percentile, rank.Below, rank.Rank, Math.Floor(rank.Rank), rank.Above);
             }
@@ -101,7 +98,7 @@ public static class ToleranceExplainer
 
     static void Indices(StepLog log, FigureSensitivity sensitivity)
     {
-        var part = $"case {sensitivity.Case}, {FigureUnits.WordOf(sensitivity.Figure)}";
+        var part = $"case {sensitivity.Case}, {SpreadWords.Of(sensitivity.Figure)}";
         foreach (var (path, index) in sensitivity.Inputs)
         {
             log.At(ExplainedPlace.Input, path);

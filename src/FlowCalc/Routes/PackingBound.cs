@@ -35,16 +35,7 @@ static class PackingBound
         var smallest = problem.Capacities[0];
         // The smallest bin holds the most for its cost, as every bin has one kerf besides.
         var cost = (long)(((Int128)content * (smallest - problem.Kerf) + smallest - 1) / smallest);
-        var grain = GrainOf(problem);
-        return (cost + grain - 1) / grain * grain;
-    }
-
-    /// <summary>What divides the cost of every bin.</summary>
-    public static long GrainOf(PackingProblem problem)
-    {
-        var grain = 0L;
-        foreach (var capacity in problem.Capacities) grain = Divisor(capacity - problem.Kerf, grain);
-        return grain;
+        return (cost + problem.Grain - 1) / problem.Grain * problem.Grain;
     }
 
     // Least number of bins of the largest capacity; with one capacity the cost follows from it.
@@ -83,10 +74,4 @@ static class PackingBound
     }
 
     static long Ceiling(long value, long by) => value <= 0 ? 0 : (value + by - 1) / by;
-
-    static long Divisor(long a, long b)
-    {
-        while (b != 0) (a, b) = (b, a % b);
-        return a;
-    }
 }

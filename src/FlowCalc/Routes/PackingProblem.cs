@@ -8,6 +8,9 @@ namespace FlowCalc.Routes;
 /// <param name="Kerf">What a bin's capacity is over its cost, 0 or more.</param>
 sealed record PackingProblem(long[] Sizes, long[] Capacities, long Kerf)
 {
+    /// <summary>What divides the cost of every bin.</summary>
+    public long Grain { get; } = Capacities.Aggregate(0L, (grain, capacity) => Divisor(capacity - Kerf, grain));
+
     /// <summary>The largest capacity.</summary>
     public long Largest => Capacities[^1];
 
@@ -35,5 +38,11 @@ sealed record PackingProblem(long[] Sizes, long[] Capacities, long Kerf)
     {
         ImmutableArray<ImmutableArray<int>> all = [.. bins];
         return new Packing(all, all.Sum(bin => Cost(Content(bin))));
+    }
+
+    static long Divisor(long a, long b)
+    {
+        while (b != 0) (a, b) = (b, a % b);
+        return a;
     }
 }

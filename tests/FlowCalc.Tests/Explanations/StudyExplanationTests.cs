@@ -122,11 +122,11 @@ public class StudyExplanationTests
             foreach (var (figure, summary) in spreads)
                 foreach (var (told, percent) in new[] { (summary.P05, 5), (summary.P50, 50), (summary.P95, 95) })
                     if (told is { } percentile)
-                        Assert.Equal(percentile, explained.Steps.Single(step => step.Place == place && step.Id == id && step.Equation.Id == "percentile" && step.Part == $"case 0, {FigureUnits.WordOf(figure)}: {percent} %").Result.Si);
+                        Assert.Equal(percentile, explained.Steps.Single(step => step.Place == place && step.Id == id && step.Equation.Id == "percentile" && step.Part == $"case 0, {SpreadWords.Of(figure)}: {percent} %").Result.Si);
         foreach (var sensitivity in result.Sensitivities)
             foreach (var (path, index) in sensitivity.Inputs)
             {
-                var own = explained.Steps.Where(step => step.Id == path && step.Part == $"case 0, {FigureUnits.WordOf(sensitivity.Figure)}").ToDictionary(step => step.Equation.Id, step => step.Result.Si);
+                var own = explained.Steps.Where(step => step.Id == path && step.Part == $"case 0, {SpreadWords.Of(sensitivity.Figure)}").ToDictionary(step => step.Equation.Id, step => step.Result.Si);
                 Assert.Equal(index.Value, own["first-order-index"]);
                 Assert.Equal(index.StandardError, own["index-error"]);
             }

@@ -8,7 +8,6 @@ internal static class OrderEquations
 {
     static readonly EquationSymbol
         Total = Of("S", "length of all of them", QuantityKind.Length),
-        TubeBore = Of("D", "bore", QuantityKind.Length),
         Kerf = Of("k", "width of a cut", QuantityKind.Length),
         Shortest = Of("s", "shortest length of the stock", QuantityKind.Length),
         LeastBars = Plain("n", "fewest bars of the longest stock");
@@ -41,7 +40,7 @@ internal static class OrderEquations
         Template = "π/4·({Do}² - {D}²)·{S}·{ρ}",
         Symbols =
         [
-            Of("M", "mass", QuantityKind.Mass), Of("Do", "outside diameter", QuantityKind.Length), TubeBore, Of("S", "exact lengths of the finished pieces together", QuantityKind.Length),
+            Of("M", "mass", QuantityKind.Mass), Of("Do", "outside diameter", QuantityKind.Length), Bore, Of("S", "exact lengths of the finished pieces together", QuantityKind.Length),
             Of("ρ", "density of the material", QuantityKind.Density),
         ],
         Range = "a tube whose outside diameter and material are known",
@@ -53,7 +52,7 @@ internal static class OrderEquations
         Id = "tube-volume",
         Name = "volume inside the runs of a tube",
         Template = "π/4·{D}²·{S}",
-        Symbols = [Of("V", "volume", QuantityKind.Volume), TubeBore, Of("S", "developed lengths of its runs together", QuantityKind.Length)],
+        Symbols = [Of("V", "volume", QuantityKind.Volume), Bore, Of("S", "developed lengths of its runs together", QuantityKind.Length)],
         Range = "any tube",
         Source = "volume of a cylinder",
     };

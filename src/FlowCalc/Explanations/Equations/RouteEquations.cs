@@ -11,8 +11,6 @@ internal static class RouteEquations
     const string Across = "({bx}·({ny}·{mz} - {nz}·{my}) + {by}·({nz}·{mx} - {nx}·{mz}) + {bz}·({nx}·{my} - {ny}·{mx}))", Along = "{nx}·{mx} + {ny}·{my} + {nz}·{mz}";
 
     static readonly EquationSymbol
-        Angle = Of("θ", "angle turned", QuantityKind.Angle),
-        Radius = Of("r", "radius of the bend's centre line", QuantityKind.Length),
         Setback = Of("t", "setback, from the corner back to where the arc begins", QuantityKind.Length),
         Arc = Of("a", "length of the arc", QuantityKind.Length),
         Rotation = Of("ψ", "angle from the plane of the bend before to this one's, right-handed along the tube", QuantityKind.Angle);

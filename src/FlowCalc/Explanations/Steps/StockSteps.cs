@@ -34,7 +34,7 @@ internal static class StockSteps
     {
         const string part = "least stock";
         var (terms, kerf, shortest) = (PackingBound.Terms(problem, cancellationToken), Metres(problem.Kerf), Metres(problem.Capacities[0] - problem.Kerf));
-        var content = log.Add(OrderEquations.ContentBound, part, Metres(terms.ByContent), Metres(terms.Content), shortest, kerf, Metres(PackingBound.GrainOf(problem)));
+        var content = log.Add(OrderEquations.ContentBound, part, Metres(terms.ByContent), Metres(terms.Content), shortest, kerf, Metres(problem.Grain));
         var large = log.Sum(OrderEquations.LongBound, part, Metres(terms.Large), problem.Sizes.TakeWhile(size => size > problem.Largest / 2.0).Select(size => Metres(problem.Cost(size))));
         log.Add(OrderEquations.BinBound, part, terms.Bins, terms.Half, Metres(terms.Rest), Metres(terms.Room), longest, kerf);
         log.Add(OrderEquations.LeastStock, part, Metres(terms.Least), content, large, terms.Bins, shortest);

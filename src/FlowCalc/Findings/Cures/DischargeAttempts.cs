@@ -62,7 +62,7 @@ sealed class DischargeAttempts
         var attempt = Judged(change, LayoutDischarge.Solve(change.Changed, DischargeDepth.WithoutBand, scheduler, judged.Cancellation));
         if (attempt.Found.Verdict == Severity.Pass && HangsOnBand(attempt))
         {
-            if (!budget.AllowsBand()) return null;
+            if (!budget.AllowsBand()) return whole[change.Key] = null;
             attempt = Judged(change, LayoutDischarge.Solve(change.Changed, scheduler, judged.Cancellation));
         }
         return whole[change.Key] = attempt;

@@ -45,7 +45,7 @@ public static class CompareReader
     {
         if (element.ValueKind is not JsonValueKind.Array || element.GetArrayLength() is var count && (count == 0 || count > most))
         {
-            var read = element.ValueKind is JsonValueKind.Array ? $"{element.GetArrayLength()} entries" : Said.Value(element);
+            var read = Said.Entries(element);
             context.Faults.Add(element, $"read {read}: {Right(most)} is right");
             return [];
         }

@@ -77,13 +77,14 @@ internal sealed class ModelBuilder
         // The group keeps one choice for all of it: what one of its runs cannot have none can.
         var kept = Enumerable.Range(0, options.Count).Where(option => variants.All(of => of[option] is not null)).ToArray();
         if (kept.Length == 0) return Stuck(members);
+        double?[] prices = [.. kept.Select(option => Price(options[option]))];
         for (var member = 0; member < members.Length; member++)
         {
             var run = members[member];
             runGroup[run] = group;
             runs[run] = [.. kept.Select(option => variants[member][option]!)];
-            perMetre[run] = [.. kept.Select(option => problem.Objective is SizingObjective.LeastCost or SizingObjective.LeastMass ? Price(options[option]) : null)];
-            runSum[run] = [.. runs[run].Select((changed, choice) => Sum(options[kept[choice]], changed, !SameSize.Of(changed.Tube, problem.Layout.Runs[run].Tube)))];
+            perMetre[run] = prices;
+            runSum[run] = [.. runs[run].Select((changed, choice) => Sum(prices[choice], changed, !SameSize.Of(changed.Tube, problem.Layout.Runs[run].Tube)))];
         }
         return (kept.Length, isOne ? Array.IndexOf(kept, at) : -1);
     }
@@ -131,11 +132,11 @@ internal sealed class ModelBuilder
     {
         SizingObjective.LeastCost => option.CostPerMetre,
         SizingObjective.LeastMass => option.MassPerMetre,
-        _ => 0,
+        _ => null,
     };
 
-    double Sum(TubeOption option, Run run, bool isChanged) =>
-        problem.Objective == SizingObjective.FewestChanges ? (isChanged ? 1 : 0) : Price(option)!.Value * run.Length.Meters;
+    double Sum(double? price, Run run, bool isChanged) =>
+        problem.Objective == SizingObjective.FewestChanges ? (isChanged ? 1 : 0) : (price ?? 0) * run.Length.Meters;
 
     // Null where the run cannot be laid in the tube, or not without a doubt.
     Run? In(Run run, Tube tube)

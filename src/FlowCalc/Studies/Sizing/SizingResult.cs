@@ -23,6 +23,9 @@ public sealed record SizingResult
     /// <summary>The best choice found; null for none.</summary>
     public required SizedChoice? Best { get; init; }
 
+    /// <summary>How far the best found may be from the best there is, in the objective's measure; null without a choice or its measure.</summary>
+    public double? Gap => Best is { Value: { } value } ? Math.Max(0, value - Bound) : null;
+
     /// <summary>The next best choice found; null for none.</summary>
     public required SizedChoice? Second { get; init; }
 

@@ -2,7 +2,7 @@ using FlowCalc.Quantities;
 
 namespace FlowCalc.Studies.Tolerance;
 
-/// <summary>What the figures of a study measure, and their names in an answer.</summary>
+/// <summary>What the figures of a study measure.</summary>
 public static class FigureUnits
 {
     /// <summary>What a figure measures; null for a part or a deviation.</summary>
@@ -15,12 +15,4 @@ public static class FigureUnits
         Figure.Arrival or Figure.LastArrival or Figure.Time95 or Figure.RequiredTime or Figure.LiquidEnd or Figure.End => QuantityKind.Time,
         _ => null,
     };
-
-    /// <summary>The name of a figure in an answer, such as <c>massFlow</c>.</summary>
-    /// <param name="figure">The figure.</param>
-    public static string WordOf(Figure figure)
-    {
-        var name = figure.ToString();
-        return char.ToLowerInvariant(name[0]) + name[1..];
-    }
 }

@@ -5,7 +5,7 @@ using FlowCalc.Studies.Sampling;
 namespace FlowCalc.Studies.Tolerance;
 
 /// <summary>Says which input matters most.</summary>
-internal static class SensitivityWording
+public static class SensitivityWording
 {
     // Two standard errors: what is closer is told apart by chance alone one time in twenty.
     const double Apart = 2;
@@ -13,7 +13,7 @@ internal static class SensitivityWording
     /// <summary>The sentence of a figure.</summary>
     /// <param name="figure">The figure.</param>
     /// <param name="inputs">Its inputs, by what they explain, most first.</param>
-    public static string Of(Figure figure, ImmutableArray<InputIndex> inputs)
+    internal static string Of(Figure figure, ImmutableArray<InputIndex> inputs)
     {
         var what = Named(figure);
         if (inputs.IsEmpty) return $"Nothing can be said about what moves {what}: it does not move, or too few samples have it.";
@@ -33,7 +33,10 @@ internal static class SensitivityWording
 
     static string Told(FirstOrderIndex index) => string.Create(CultureInfo.InvariantCulture, $"{100 * index.Value:0.#} % (standard error {100 * index.StandardError:0.#} %)");
 
-    static string Named(Figure figure) => figure switch
+    /// <summary>A main figure in words, such as <c>the whole flow</c>.</summary>
+    /// <param name="figure">A figure that a study has sensitivities of.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The figure is no main one.</exception>
+    public static string Named(Figure figure) => figure switch
     {
         Figure.MassFlow => "the whole flow",
         Figure.LowestDeviation => "the share of the worst-fed nozzle",
