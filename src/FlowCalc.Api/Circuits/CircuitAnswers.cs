@@ -3,7 +3,6 @@ using FlowCalc.Circuits;
 using FlowCalc.Findings;
 using FlowCalc.Layouts;
 using FlowCalc.Quantities;
-using FlowCalc.Stock;
 
 namespace FlowCalc.Api.Circuits;
 
@@ -75,13 +74,9 @@ internal static class CircuitAnswers
             Amperes(test.Current, write), Amperes(test.Sound, write), Amperes(test.Limit, write), Word(test.State), Name(circuit, test.Push), Name(circuit, test.Lamp));
     }
 
-    static WireAnswer Wire(Wire wire, UnitWriter write)
-    {
-        var area = wire.Make is not { } make ? null : make.Gauge is { } gauge ? AmericanWireGauge.Area(gauge) : make.Area?.SquareMeters;
-        return new(
-            wire.Name, Ohms(wire.Resistance.Ohms, write), write.Of(wire.Make?.Length), area is { } known ? write.Of(known, QuantityKind.Area) : null, wire.Make?.Gauge,
-            wire.Make is { } made ? write.Of(made.Temperature.Kelvins, QuantityKind.Temperature) : null);
-    }
+    static WireAnswer Wire(Wire wire, UnitWriter write) => new(
+        wire.Name, Ohms(wire.Resistance.Ohms, write), write.Of(wire.Make?.Length), wire.Make is { } make ? write.Of(make.CopperArea, QuantityKind.Area) : null, wire.Make?.Gauge,
+        wire.Make is { } made ? write.Of(made.Temperature.Kelvins, QuantityKind.Temperature) : null);
 
     static FuseAnswer Fuse(Circuit circuit, FuseLoad load, UnitWriter write)
     {
@@ -92,7 +87,7 @@ internal static class CircuitAnswers
 
     static CircuitFaultAnswer Fault(Circuit circuit, FaultCase fault, UnitWriter write) => new(
         fault.Fault.Kind switch { CircuitFaultKind.Open => "open", CircuitFaultKind.Chassis => "chassis", _ => "corroded" },
-        fault.Fault.Kind == CircuitFaultKind.Chassis ? circuit.Nodes[fault.Fault.Place] : circuit.Parts[fault.Fault.Place].Name,
+        circuit.PlaceOf(fault.Fault),
         UnitWriter.Plain(fault.Margin), fault.KeepsFromFiring, fault.IsShown, fault.FiresUnasked, Plain(fault.Unasked), Amperes(fault.SourceCurrent, write));
 
     static string? Name(Circuit circuit, int part) => part < 0 ? null : circuit.Parts[part].Name;

@@ -39,7 +39,7 @@ internal static class CalendarFile
             DtStamp = new CalDateTime(result.Today.Year, result.Today.Month, result.Today.Day, 0, 0, 0, CalDateTime.UtcTzId),
             Start = new CalDateTime(due.Year, due.Month, due.Day),
             Summary = title,
-            Description = $"{counted}\n{date.Source}.\n{Cautions.For(layout)[^2]}",
+            Description = $"{counted}\n{date.Source}.\n{Cautions.Law}",
             Transparency = Ical.Net.TransparencyType.Transparent,
         };
     }

@@ -30,8 +30,7 @@ internal static class UpkeepEndpoint
         string[] others = [UpkeepQuery.TodayName, UpkeepQuery.TemperatureName, UpkeepQuery.FormatName];
         if (!query.IsCalendar)
             return LayoutCall.AnswerAsync<UpkeepAnswer>(context, limits, options, limits.UpkeepTime, Json, static (text, answer) => text.Value(answer, AnswerJson.Default.UpkeepAnswer), others: others);
-        context.Response.ContentType = CalendarFile.ContentType;
-        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.UpkeepTime, Calendar, static (text, calendar) => text.Raw(calendar), others: others);
+        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.UpkeepTime, Calendar, calendar => AnswerWriter.WriteBytesAsync(context, calendar, CalendarFile.ContentType), others);
 
         UpkeepAnswer? Json(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel) =>
             Work(layout, query, out why) is { } result ? UpkeepAnswers.Of(layout, result, UpkeepFindings.Judge(layout, result, write.System), write) : null;

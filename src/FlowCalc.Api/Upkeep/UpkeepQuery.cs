@@ -29,9 +29,7 @@ internal sealed record UpkeepQuery(DateOnly Today, Temperature? Temperature, boo
         fault = null;
         var today = Day(request, ref fault);
         var temperature = Degrees(request, ref fault);
-        Problem? ofFormat = null;
-        var format = QueryChoice.Read(request, FormatName, Formats, ref ofFormat);
-        if (ofFormat is not null) fault = Problems.Together(fault, ofFormat);
+        var format = QueryChoice.Read(request, FormatName, Formats, ref fault);
         return fault is null && today is { } day ? new(day, temperature, format == 1) : null;
     }
 

@@ -13,15 +13,17 @@ static class CapacitorDischarge
     {
         var pulses = ImmutableArray.CreateBuilder<CapacitorPulse>();
         foreach (var press in presses)
-            foreach (var actuator in press.Fired)
-                pulses.Add(Pulse(table.Circuit, press, actuator));
+        {
+            if (press.Fired.IsEmpty) continue;
+            var full = press.Currents;
+            var half = CircuitSolver.SolveAt(table.Circuit, new CircuitSetting(CircuitState.Armed, press.Push, IsFresh: false), full, full.SourceVoltage / 2);
+            foreach (var actuator in press.Fired) pulses.Add(Pulse(table.Circuit, press.Push, actuator, full, half));
+        }
         return pulses.DrainToImmutable();
     }
 
-    static CapacitorPulse Pulse(Circuit circuit, FiringPress press, int index)
+    static CapacitorPulse Pulse(Circuit circuit, int push, int index, CircuitCurrents full, CircuitCurrents half)
     {
-        var full = press.Currents;
-        var half = CircuitSolver.SolveAt(circuit, new CircuitSetting(CircuitState.Armed, press.Push, IsFresh: false), full, full.SourceVoltage / 2);
         var actuator = (Actuator)circuit.Parts[index];
         var slope = (full.Source - half.Source) / (full.SourceVoltage / 2);
         var time = circuit.Source.Capacitance!.Value.Farads / slope;
@@ -30,7 +32,7 @@ static class CapacitorDischarge
         var start = direction * full.Parts[index];
         var gain = direction * (full.Parts[index] - half.Parts[index]) / (full.SourceVoltage / 2);
         var end = start - gain * (full.SourceVoltage - rest);
-        return new(press.Push, index, time, Above(time, start, end, actuator.AllFire.Amperes), Energy(time, start, end, full.Resistances[index]));
+        return new(push, index, time, Above(time, start, end, actuator.AllFire.Amperes), Energy(time, start, end, full.Resistances[index]));
     }
 
     static double Above(double time, double start, double end, double least) => start < least ? 0 : end >= least ? double.PositiveInfinity : time * Math.Log((start - end) / (least - end));

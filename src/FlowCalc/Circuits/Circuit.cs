@@ -30,6 +30,9 @@ public sealed record Circuit
     /// <summary>What the document left open of the circuit, and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];
 
+    /// <summary>Name of the part, or of the node, that a fault is at.</summary>
+    public string PlaceOf(CircuitFault fault) => fault.Kind == CircuitFaultKind.Chassis ? Nodes[fault.Place] : Parts[fault.Place].Name;
+
     /// <summary>The parts of a kind with their places among all.</summary>
     /// <typeparam name="TPart">The kind.</typeparam>
     /// <returns>Index and part, in order.</returns>

@@ -8,7 +8,6 @@ namespace FlowCalc.Circuits;
 /// <param name="SourceVoltage">Voltage of the source without load, V.</param>
 /// <param name="SourceResistance">Its inner resistance, Ω.</param>
 /// <param name="Resistances">Resistance of every part, Ω, with what is wrong with it.</param>
-/// <param name="Potentials">Potential of every node, V; a node that touches the chassis has the chassis's.</param>
 /// <param name="Lit">For every part whether it is a diode that conducts.</param>
 public sealed record CircuitCurrents(
-    ImmutableArray<double> Parts, double Source, double SourceVoltage, double SourceResistance, ImmutableArray<double> Resistances, ImmutableArray<double> Potentials, ImmutableArray<bool> Lit);
+    ImmutableArray<double> Parts, double Source, double SourceVoltage, double SourceResistance, ImmutableArray<double> Resistances, ImmutableArray<bool> Lit);

@@ -59,10 +59,10 @@ sealed class SetNetwork
         solved.Potentials[node[circuit.Parts[part].From]] - solved.Potentials[node[circuit.Parts[part].To]] - forward[part];
 
     public CircuitCurrents Answer(NetworkCurrents solved, bool[] lit) =>
-        new(solved.Currents[1..], solved.Currents[0], voltage, inner, [.. resistances], [.. node.Select(at => solved.Potentials[at])], [.. lit]);
+        new(solved.Currents[1..], solved.Currents[0], voltage, inner, [.. resistances], [.. lit]);
 
     public CircuitCurrents NoAnswer(bool[] lit) =>
-        new([.. resistances.Select(_ => double.NaN)], double.NaN, voltage, inner, [.. resistances], [.. node.Select(_ => double.NaN)], [.. lit]);
+        new([.. resistances.Select(_ => double.NaN)], double.NaN, voltage, inner, [.. resistances], [.. lit]);
 
     // The source first, then every part, those that do not conduct with no current.
     ImmutableArray<double> Spread(ImmutableArray<double> currents, bool[] lit, double? blocking)

@@ -25,6 +25,9 @@ public sealed record WireMake(Length Length, Area? Area, int? Gauge, CableKind C
         ? AmericanWireGauge.OhmsPerMetre(gauge)
         : Size is { } size ? (Cable == CableKind.Tinned ? size.TinnedOhmsPerMetre : null) ?? size.OhmsPerMetre : AmericanWireGauge.CopperResistivity / Area!.Value.SquareMeters;
 
+    /// <summary>Cross-section of its copper, m².</summary>
+    public double CopperArea => Area?.SquareMeters ?? AmericanWireGauge.Area(Gauge!.Value);
+
     /// <summary>Whether the resistance is that of a table or of a gauge, not worked out of a cross-section that no table has.</summary>
     public bool IsListed => Gauge is not null || Size is not null;
 

@@ -15,7 +15,8 @@ public static class Cautions
     const string OwnLiquid = "Live circuits: whether this liquid conducts, burns or harms is not known here; its maker's data sheet comes before anything in this result.";
     const string Occupied = "People: a nozzle in an occupied zone must not be aimed at a person, and noise and spray startle whoever is there.";
     const string Firing = "Firing: every actuator can go off, a coil or a bridgewire; while you work on it keep the source off, its leads joined, the key in your pocket and nobody before a nozzle, and let no more current through it than its test current.";
-    const string Law = "No approval: this is arithmetic and replaces neither the maker's instructions, nor the rules of the sport or class, nor local codes, nor the work of a licensed technician, nor a discharge test.";
+    /// <summary>That nothing here is an approval or replaces what one would need.</summary>
+    public const string Law = "No approval: this is arithmetic and replaces neither the maker's instructions, nor the rules of the sport or class, nor local codes, nor the work of a licensed technician, nor a discharge test.";
     const string Model = "Model: the numbers hold for the layout as written and for clean tube; a test of what was built is the proof.";
 
     // Two supplies, two sorts of agent, with people or without.

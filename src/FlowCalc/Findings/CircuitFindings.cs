@@ -27,7 +27,6 @@ public static class CircuitFindings
         var judged = new JudgedCircuit(layout, circuit, answer, units, DefaultLimits.For(layout.Limits, LimitUse.Circuit));
         var findings = CircuitRules.Find(judged);
         CircuitCures.Add(judged, findings, cancellationToken);
-        var ordered = findings.InOrder();
-        return new CircuitJudgement(ordered.IsEmpty ? Severity.Pass : ordered[0].Severity, ordered, judged.Limits);
+        return new CircuitJudgement(findings.Verdict, findings.InOrder(), judged.Limits);
     }
 }

@@ -5,16 +5,16 @@ using FlowCalc.Quantities;
 
 namespace FlowCalc.Findings;
 
-/// <summary>What all rules look at, whatever answer they judge: a layout, the limits, and the tree in both directions.</summary>
-abstract class JudgedLayout
+/// <summary>What the rules of a flow, a discharge and a cut list look at besides: the tree in both directions.</summary>
+abstract class JudgedLayout : JudgedAnswer
 {
     readonly LeavingRuns leaving;
-    IEnumerable<Limit>? flowLimits;
+    ImmutableArray<Limit>? flowLimits;
 
     protected JudgedLayout(Layout layout, UnitSystem units, ImmutableArray<Limit> limits, CancellationToken cancellationToken)
+        : base(layout, units, limits)
     {
-        (Layout, Units, Limits, Cancellation) = (layout, units, limits, cancellationToken);
-        Ambient = layout.AmbientPressure.Pascals;
+        Cancellation = cancellationToken;
         leaving = LeavingRuns.Of(layout);
         FeedRun = new int[layout.Points.Length];
         FeedRun[leaving.SupplyPoint] = -1;
@@ -25,16 +25,7 @@ abstract class JudgedLayout
         }
     }
 
-    public Layout Layout { get; }
-
-    public UnitSystem Units { get; }
-
-    public ImmutableArray<Limit> Limits { get; }
-
     public CancellationToken Cancellation { get; }
-
-    /// <summary>Absolute pressure of the surroundings, Pa.</summary>
-    public double Ambient { get; }
 
     /// <summary>For each point the run that feeds it; -1 for the supply.</summary>
     public int[] FeedRun { get; }
@@ -53,20 +44,8 @@ abstract class JudgedLayout
         if ((turn & 0xFFF) == 0) Cancellation.ThrowIfCancellationRequested();
     }
 
-    public Limit Limit(string code)
-    {
-        foreach (var limit in Limits)
-            if (limit.Code == code) return limit;
-        throw new ArgumentException($"{code} has no limit.", nameof(code));
-    }
-
     /// <summary>A limit of the steady flow, whichever answer is judged.</summary>
-    public Limit FlowLimit(string code)
-    {
-        foreach (var limit in flowLimits ??= DefaultLimits.For(Layout.Limits, LimitUse.Flow))
-            if (limit.Code == code) return limit;
-        throw new ArgumentException($"{code} has no limit.", nameof(code));
-    }
+    public Limit FlowLimit(string code) => Find(flowLimits ??= DefaultLimits.For(Layout.Limits, LimitUse.Flow), code);
 
     /// <summary>The highest absolute pressure in the bottle or the held supply, Pa; null where none is known.</summary>
     public virtual double? Reservoir => null;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FlowCalc.Findings.Mounts;
 using FlowCalc.Layouts;
 using FlowCalc.Limits;
@@ -17,8 +18,12 @@ public static class MountFindings
     /// <returns>Verdict, findings without cures, and the limits applied. The same mount gives the same judgement, to the last character.</returns>
     /// <exception cref="ArgumentException">The layout has no mount, or states a limit that cannot be stated.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static MountJudgement Judge(Layout layout, MountResult result, UnitSystem units, CancellationToken cancellationToken) =>
-        Judgement(layout, result, Found(layout, result, units, cancellationToken));
+    public static MountJudgement Judge(Layout layout, MountResult result, UnitSystem units, CancellationToken cancellationToken)
+    {
+        var judged = Judged(layout, result, units);
+        cancellationToken.ThrowIfCancellationRequested();
+        return Judgement(judged, Found(judged));
+    }
 
     /// <summary>Judges a mount and looks for the change that clears each failure and warning, by working the changed mount out.</summary>
     /// <param name="layout">A layout with a mount.</param>
@@ -30,28 +35,33 @@ public static class MountFindings
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static MountJudgement JudgeWithCures(Layout layout, MountResult result, UnitSystem units, CancellationToken cancellationToken)
     {
-        var findings = Found(layout, result, units, cancellationToken);
-        MountCures.Add(layout, findings, units, cancellationToken);
-        return Judgement(layout, result, findings);
+        var judged = Judged(layout, result, units);
+        var findings = Found(judged);
+        MountCures.Add(judged, findings, cancellationToken);
+        return Judgement(judged, findings);
     }
 
-    internal static FindingList Found(Layout layout, MountResult result, UnitSystem units, CancellationToken cancellationToken)
+    static JudgedMount Judged(Layout layout, MountResult result, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(result);
         if (layout.Mount is not { } mount) throw new ArgumentException("The layout has no mount.", nameof(layout));
+        return new JudgedMount(layout, mount, result, units, DefaultLimits.For(layout.Limits, LimitUse.Mount));
+    }
 
-        var judged = new JudgedMount(layout, mount, result, units, DefaultLimits.For(layout.Limits, LimitUse.Mount), cancellationToken);
+    internal static FindingList Found(JudgedMount judged)
+    {
         var findings = new FindingList();
         Uses.Find(judged, findings);
         BoltMarks.Find(judged, findings);
         Threads.Find(judged, findings);
         Sheets.Find(judged, findings);
         Straps.Find(judged, findings);
-        Assumptions.Find([.. layout.Assumptions, .. result.Assumptions], findings);
+        Assumptions.Find(AssumptionsOf(judged), findings);
         return findings;
     }
 
-    static MountJudgement Judgement(Layout layout, MountResult result, FindingList findings) =>
-        new(findings.Verdict, findings.InOrder(), DefaultLimits.For(layout.Limits, LimitUse.Mount), [.. layout.Assumptions, .. result.Assumptions]);
+    static MountJudgement Judgement(JudgedMount judged, FindingList findings) => new(findings.Verdict, findings.InOrder(), judged.Limits, AssumptionsOf(judged));
+
+    static ImmutableArray<Assumption> AssumptionsOf(JudgedMount judged) => [.. judged.Layout.Assumptions, .. judged.Result.Assumptions];
 }

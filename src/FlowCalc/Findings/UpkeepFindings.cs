@@ -27,7 +27,6 @@ public static class UpkeepFindings
         Dates.Find(judged, findings);
         Contents.Find(judged, findings);
         Assumptions.Find(result.Assumptions, findings);
-        var ordered = findings.InOrder();
-        return new UpkeepJudgement(ordered.IsEmpty ? Severity.Pass : ordered[0].Severity, ordered, limits);
+        return new UpkeepJudgement(findings.Verdict, findings.InOrder(), limits);
     }
 }

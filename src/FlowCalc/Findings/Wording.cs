@@ -18,7 +18,7 @@ static class Wording
     public static string Of(Length length, UnitSystem units) => Of(length.Meters, QuantityKind.Length, units);
 
     /// <summary>An absolute pressure, written as gauge.</summary>
-    public static string Gauge(double absolute, JudgedLayout judged) => Of(absolute - judged.Ambient, QuantityKind.Pressure, judged.Units);
+    public static string Gauge(double absolute, JudgedAnswer judged) => Of(absolute - judged.Ambient, QuantityKind.Pressure, judged.Units);
 
     public static string Number(double value) => value == 0 || Math.Abs(value) is >= 1e-4 and < 1e6
         ? double.Parse(value.ToString("G" + Digits, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).ToString("0.######", CultureInfo.InvariantCulture)

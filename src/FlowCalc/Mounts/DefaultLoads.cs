@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using FlowCalc.Layouts;
 using FlowCalc.Layouts.Mounts;
+using FlowCalc.Layouts.Reading;
 using FlowCalc.ReferenceData;
 
 namespace FlowCalc.Mounts;
@@ -16,14 +17,7 @@ public static class DefaultLoads
     /// <returns>The cases with whose they are; at least one.</returns>
     public static ImmutableArray<(MountLoad Load, string Source)> For(Application application)
     {
-        var word = application switch
-        {
-            Application.Motorsport => "motorsport",
-            Application.MarineEngineSpace => "marine-engine-space",
-            Application.Machine => "machine",
-            Application.ElectricalCabinet => "electrical-cabinet",
-            _ => "general",
-        };
+        var word = DocumentReader.WordOf(application) ?? "general";
         return [.. All.Where(row => row.Application == word).Select(row => (row.Load, row.Source))];
     }
 

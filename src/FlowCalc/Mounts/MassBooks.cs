@@ -10,12 +10,8 @@ namespace FlowCalc.Mounts;
 /// <summary>Books what hangs on the bolts of a mount and where its centre of mass is.</summary>
 static class MassBooks
 {
-    // J/(mol·K), and kg/mol of nitrogen, argon, air (CODATA and handbook values, from memory).
-    const double GasConstant = 8.314462618;
+    // kg/mol of nitrogen, argon, air (handbook values, from memory).
     static readonly ImmutableArray<double> MolarMass = [0.0280134, 0.039948, 0.0289652];
-
-    // A bottle without a shape counts as a cylinder this many diameters long, as its discharge takes it.
-    const double UsualSlenderness = 3;
 
     /// <summary>The masses, and how far the centre of the bottle alone lies from its middle along its axis, m, one for each of their centres.</summary>
     public static (MountMasses Masses, ImmutableArray<double> Along) Of(Layout layout, Mount mount, Bottle bottle, MountFrame frame, List<Assumption> assumptions)
@@ -53,8 +49,7 @@ static class MassBooks
 
     static Place PlaceOf(Direction metres) => new(UnitsNet.Length.FromMeters(metres.X), UnitsNet.Length.FromMeters(metres.Y), UnitsNet.Length.FromMeters(metres.Z));
 
-    static double Length(Bottle bottle) =>
-        bottle.Shape?.Length.Meters ?? UsualSlenderness * Math.Cbrt(4 * bottle.Volume.CubicMeters / (UsualSlenderness * Math.PI));
+    static double Length(Bottle bottle) => BottleCylinder.Of(bottle.Volume.CubicMeters, bottle.Shape, 0).Length;
 
     // Part of the volume that is liquid, 1 where nothing can move; and the mass of gas besides the fill.
     static (double Liquid, double Gas) Contents(Agent agent, Bottle bottle)
@@ -67,6 +62,6 @@ static class MassBooks
         }
         var part = Math.Clamp(bottle.Fill.Kilograms / ((LiquidAgent)agent).Density(charge) / volume, 0, 1);
         // The ideal gas: within 2 % of a mass that is a hundredth of the bottle's.
-        return (part, bottle.ChargePressure.Pascals * volume * (1 - part) * MolarMass[(int)bottle.CushionGas] / (GasConstant * charge));
+        return (part, bottle.ChargePressure.Pascals * volume * (1 - part) * MolarMass[(int)bottle.CushionGas] / (NitrogenEquilibrium.MolarGasConstant * charge));
     }
 }

@@ -56,11 +56,17 @@ public static class UpkeepCalculation
     static GaugeCheck Check(Pressure reading, RestPressure expected, Pressure ambient) =>
         new(reading, expected, expected.Pressure is { } full && full > ambient ? GaugeCheck.Loss((reading - ambient).Pascals, (full - ambient).Pascals) : null);
 
-    // The pressure of a liquefied gas without nitrogen says nothing of its fill.
+    /// <summary>Code of the limit on what the gauge of an agent tells to be lost; null for a liquefied gas without nitrogen, whose pressure says nothing of its fill.</summary>
+    internal static string? LossLimit(AgentKind kind) => kind switch
+    {
+        AgentKind.LiquefiedGas => null,
+        AgentKind.InertGas => "gas-lost",
+        _ => "pressure-lost",
+    };
+
     static Pressure? Lowest(Layout layout, RestPressure? expected, Pressure ambient)
     {
-        if (expected?.Pressure is not { } full || layout.Agent.Kind == AgentKind.LiquefiedGas) return null;
-        var code = layout.Agent.Kind == AgentKind.InertGas ? "gas-lost" : "pressure-lost";
+        if (expected?.Pressure is not { } full || LossLimit(layout.Agent.Kind) is not { } code) return null;
         var limit = DefaultLimits.For(layout.Limits, LimitUse.Upkeep).Single(one => one.Code == code);
         return (limit.Fail ?? limit.Warn ?? limit.Note)?.Si is { } part ? ambient + (full - ambient) * (1 - part) : null;
     }

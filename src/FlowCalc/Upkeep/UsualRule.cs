@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Reading;
 using FlowCalc.ReferenceData;
 
 namespace FlowCalc.Upkeep;
@@ -19,14 +20,7 @@ public sealed record UsualRule(ServiceRule Rule, string Source)
     /// <returns>One rule a name.</returns>
     public static ImmutableArray<UsualRule> Of(Application application)
     {
-        var word = application switch
-        {
-            Application.Motorsport => "motorsport",
-            Application.MarineEngineSpace => "marine-engine-space",
-            Application.Machine => "machine",
-            Application.ElectricalCabinet => "electrical-cabinet",
-            _ => null,
-        };
+        var word = DocumentReader.WordOf(application);
         return [.. Rows.GroupBy(row => row.Text("id")).Select(rows => Read(rows.FirstOrDefault(row => word is not null && row.Text("application") == word) ?? rows.First(row => row.OptionalText("application") is null)))];
     }
 

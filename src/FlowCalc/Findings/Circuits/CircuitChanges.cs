@@ -1,8 +1,7 @@
 using System.Globalization;
 using FlowCalc.Circuits;
-using FlowCalc.Layouts.Reading;
+using FlowCalc.Layouts.Editing;
 using FlowCalc.Quantities;
-using FlowCalc.Stock;
 using UnitsNet;
 using UnitSystem = FlowCalc.Quantities.UnitSystem;
 
@@ -60,7 +59,7 @@ static class CircuitChanges
                 var (index, wire) = wires[at];
                 var (from, to) = (wire.Make!, makes[at]!);
                 parts = parts.SetItem(index, wire with { Make = to, Resistance = to.Resistance });
-                copper += to.Length.Meters * (AreaOf(to) - AreaOf(from));
+                copper += to.Length.Meters * (to.CopperArea - from.CopperArea);
                 changes.Add(to.Gauge is { } gauge
                     ? new(Path(wire, "awg"), ChangeValue.FromNumber(from.Gauge!.Value), ChangeValue.FromNumber(gauge))
                     : new(Path(wire, "crossSection"), SizeOf(from), SizeOf(to)));
@@ -69,11 +68,9 @@ static class CircuitChanges
         }
     }
 
-    static double AreaOf(WireMake make) => make.Area?.SquareMeters ?? AmericanWireGauge.Area(make.Gauge!.Value);
-
     static string SizeOf(WireMake make) => make.Gauge is { } gauge
         ? string.Create(CultureInfo.InvariantCulture, $"AWG {gauge}")
         : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(make.Area!.Value.SquareMillimeters, 9)} mm2");
 
-    static string Path(CircuitPart part, string member) => $"circuit/parts/{JsonPointer.Escape(part.Name)}/{member}";
+    static string Path(CircuitPart part, string member) => EditPath.Of("circuit", "parts", part.Name, member);
 }

@@ -1,4 +1,5 @@
 using FlowCalc.Circuits;
+using FlowCalc.Findings.Cures;
 using FlowCalc.Quantities;
 
 namespace FlowCalc.Findings.Circuits;
@@ -19,7 +20,7 @@ static class CircuitCures
             if (entry.IsMany || entry.Finding.Severity < Severity.Warn || Ladders(judged.Circuit, entry.Finding.Code) is not { } ladders) continue;
             var (cure, tried) = Best(judged, findings, entry, ladders, ref left, cancellationToken);
             if (cure is not null) findings.Replace(at, entry.Finding with { Cure = cure });
-            else if (tried > 0) findings.Replace(at, entry.Finding with { Message = $"{entry.Finding.Message.TrimEnd('.')}; no cure found, {Wording.Count(tried, "change")} tried." });
+            else if (tried > 0) findings.Replace(at, entry.Finding with { Message = CureWords.Without(entry.Finding.Message, $"{Wording.Count(tried, "change")} tried") });
         }
     }
 
@@ -33,7 +34,7 @@ static class CircuitCures
     static (Cure? Cure, int Tried) Best(JudgedCircuit judged, FindingList before, FoundEntry entry, IEnumerable<IEnumerable<CircuitChange>> ladders, ref int left, CancellationToken cancellationToken)
     {
         (CircuitChange Change, JudgedCircuit Judged, FindingList Found)? best = null;
-        var tried = 0;
+        var (aim, tried) = (new Aim(entry, before), 0);
         foreach (var ladder in ladders)
             foreach (var change in ladder)
             {
@@ -42,20 +43,11 @@ static class CircuitCures
                 (left, tried) = (left - 1, tried + 1);
                 var after = new JudgedCircuit(judged.Layout, change.Changed, CircuitAnalysis.Of(change.Changed, cancellationToken), judged.Units, judged.Limits);
                 var list = CircuitRules.Find(after);
-                if (!Clears(before, list, entry)) continue;
+                if (!aim.IsClearedBy(list)) continue;
                 best = (change, after, list);
                 break;
             }
         return best is { } one ? (Cure(judged, one.Judged, entry, one.Change, one.Found), tried) : (null, tried);
-    }
-
-    // A failure is then none any more, a warning not even that, and nothing has become as bad that was not.
-    static bool Clears(FindingList before, FindingList after, FoundEntry entry)
-    {
-        var severity = entry.Finding.Severity;
-        foreach (var (place, found) in after.Places)
-            if (found >= severity && (place == (entry.Finding.Code, entry.Item) || found > before.Places.GetValueOrDefault(place))) return false;
-        return true;
     }
 
     static Cure Cure(JudgedCircuit judged, JudgedCircuit changed, FoundEntry entry, CircuitChange change, FindingList after)
@@ -64,7 +56,7 @@ static class CircuitCures
         var (from, to) = (entry.Finding.Measured.Value.Si, Measured(changed, code, entry.Item));
         string Text(double value) => kind is { } known ? judged.Text(value, known) : Wording.Percent(value);
         var outcome = new CureOutcome(after.Verdict, after.Count(Severity.Fail), after.Count(Severity.Warn), null, null);
-        return new($"With {change.Words}, {What(code)} of {judged.Id(entry.Item)} goes from {Text(from)} to {Text(to)}{Cures.CureWords.Left(outcome)}.",
+        return new($"With {change.Words}, {What(code)} of {judged.Id(entry.Item)} goes from {Text(from)} to {Text(to)}{CureWords.Left(outcome)}.",
             change.Changes, new Measure(from, kind), new Measure(to, kind), true, outcome);
     }
 

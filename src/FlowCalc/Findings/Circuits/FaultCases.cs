@@ -34,5 +34,5 @@ static class FaultCases
             new Measure(unseen.Length, null), new Measure(0, null), DefaultLimits.CommonPractice, null), -1);
     }
 
-    static string Place(JudgedCircuit judged, CircuitFault fault) => fault.Kind == CircuitFaultKind.Chassis ? judged.Circuit.Nodes[fault.Place] : judged.Name(fault.Place);
+    static string Place(JudgedCircuit judged, CircuitFault fault) => judged.Circuit.PlaceOf(fault);
 }

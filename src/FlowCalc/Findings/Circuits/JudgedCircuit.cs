@@ -7,19 +7,11 @@ using FlowCalc.Quantities;
 namespace FlowCalc.Findings.Circuits;
 
 /// <summary>What the rules of a circuit look at.</summary>
-sealed class JudgedCircuit(Layout layout, Circuit circuit, CircuitResult answer, UnitSystem units, ImmutableArray<Limit> limits)
+sealed class JudgedCircuit(Layout layout, Circuit circuit, CircuitResult answer, UnitSystem units, ImmutableArray<Limit> limits) : JudgedAnswer(layout, units, limits)
 {
-    public Layout Layout => layout;
-
     public Circuit Circuit => circuit;
 
     public CircuitResult Answer => answer;
-
-    public UnitSystem Units => units;
-
-    public ImmutableArray<Limit> Limits => limits;
-
-    public Limit Limit(string code) => limits.Single(limit => limit.Code == code);
 
     /// <summary>A part by its name.</summary>
     public string Name(int part) => circuit.Parts[part].Name;
@@ -27,10 +19,10 @@ sealed class JudgedCircuit(Layout layout, Circuit circuit, CircuitResult answer,
     /// <summary>A part's name as it stands in a sentence.</summary>
     public string Id(int part) => Wording.Id(Name(part));
 
-    public string Text(double si, QuantityKind kind) => Wording.Of(si, kind, units);
+    public string Text(double si, QuantityKind kind) => Wording.Of(si, kind, Units);
 
     /// <summary>A value that is beyond a bound, with digits enough to show it.</summary>
-    public string Text(double si, double bound, QuantityKind kind) => Wording.Of(si, bound, kind, units);
+    public string Text(double si, double bound, QuantityKind kind) => Wording.Of(si, bound, kind, Units);
 
     /// <summary>How a circuit stands, such as <c>armed, with fire pressed</c>.</summary>
     public string Standing(CircuitState state, int push) => push < 0 ? $"{Word(state)}, with nothing pressed" : $"{Word(state)}, with {Id(push)} pressed";

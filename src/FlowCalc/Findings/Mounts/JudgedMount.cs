@@ -8,8 +8,8 @@ using FlowCalc.Quantities;
 namespace FlowCalc.Findings.Mounts;
 
 /// <summary>What the rules of a mount look at.</summary>
-sealed class JudgedMount(Layout layout, Mount mount, MountResult result, UnitSystem units, ImmutableArray<Limit> limits, CancellationToken cancellationToken)
-    : JudgedLayout(layout, units, limits, cancellationToken)
+sealed class JudgedMount(Layout layout, Mount mount, MountResult result, UnitSystem units, ImmutableArray<Limit> limits)
+    : JudgedAnswer(layout, units, limits)
 {
     public Mount Mount { get; } = mount;
 

@@ -1,5 +1,4 @@
 using FlowCalc.Findings.Cures;
-using FlowCalc.Layouts;
 using FlowCalc.Mounts;
 using FlowCalc.Quantities;
 
@@ -12,22 +11,21 @@ static class MountCures
     const int MostBolts = 1_000;
 
     /// <summary>Adds the first change that clears each failure and warning and makes nothing else fail; where none does, says how many were tried.</summary>
-    public static void Add(Layout layout, FindingList findings, UnitSystem units, CancellationToken cancellationToken)
+    public static void Add(JudgedMount judged, FindingList findings, CancellationToken cancellationToken)
     {
-        var mount = layout.Mount!;
+        var mount = judged.Mount;
         var left = MostBolts / (mount.Bolts.At.Length + (mount.Adapter?.Bolts.At.Length ?? 0));
-        var before = findings.Places;
         for (var at = 0; at < findings.Entries.Count; at++)
         {
             var entry = findings.Entries[at];
             if (entry.Finding.Severity < Severity.Warn) continue;
             var tried = 0;
             Cure? cure = null;
-            foreach (var change in MountRemedies.For(entry, mount, layout, units))
+            foreach (var change in MountRemedies.For(entry, judged))
             {
                 if (left-- <= 0) break;
                 tried++;
-                cure = Tried(layout, change, entry, before, units, cancellationToken);
+                cure = Tried(judged, change, entry, new Aim(entry, findings), cancellationToken);
                 if (cure is not null) break;
             }
             if (cure is not null) findings.Replace(at, entry.Finding with { Cure = cure });
@@ -36,18 +34,17 @@ static class MountCures
         }
     }
 
-    static Cure? Tried(Layout layout, MountChange change, FoundEntry entry, IReadOnlyDictionary<(string Code, int Item), Severity> before, UnitSystem units, CancellationToken cancellationToken)
+    static Cure? Tried(JudgedMount judged, MountChange change, FoundEntry entry, Aim aim, CancellationToken cancellationToken)
     {
-        var changed = layout with { Mount = change.Changed };
+        var changed = judged.Layout with { Mount = change.Changed };
         var result = LayoutMount.Solve(changed, cancellationToken);
-        var found = MountFindings.Found(changed, result, units, cancellationToken);
-        var key = (entry.Finding.Code, entry.Item);
-        if (found.Places.GetValueOrDefault(key, Severity.Pass) >= entry.Finding.Severity) return null;
-        if (found.Places.Any(place => place.Value == Severity.Fail && before.GetValueOrDefault(place.Key, Severity.Pass) < Severity.Fail)) return null;
+        var found = MountFindings.Found(new JudgedMount(changed, change.Changed, result, judged.Units, judged.Limits));
+        // A warning may go for another here, a failure for none.
+        if (found.Places.GetValueOrDefault((entry.Finding.Code, entry.Item), Severity.Pass) >= entry.Finding.Severity || aim.Raises(found, Severity.Fail)) return null;
 
         var outcome = new CureOutcome(found.Verdict, found.Count(Severity.Fail), found.Count(Severity.Warn), null, null);
         var (measured, after) = (entry.Finding.Measured ?? new Measure(1, null), MountMeasure.Of(entry, found, change.Changed, result));
-        var course = entry.Finding.Measured is null ? "is cleared" : $"goes from {Text(measured, entry, units)} to {Text(after, entry, units)}";
+        var course = entry.Finding.Measured is null ? "is cleared" : $"goes from {Text(measured, entry, judged.Units)} to {Text(after, entry, judged.Units)}";
         return new Cure($"With {change.Words}, {entry.Finding.Code} {course}{CureWords.Left(outcome)}.", change.Changes, measured, after, Clears: true, outcome);
     }
 

@@ -1,7 +1,4 @@
-using FlowCalc.Layouts;
-using FlowCalc.Layouts.Mounts;
 using FlowCalc.Mounts;
-using FlowCalc.Quantities;
 
 namespace FlowCalc.Findings.Mounts;
 
@@ -10,11 +7,10 @@ static class MountRemedies
 {
     /// <summary>The changes for a finding.</summary>
     /// <param name="entry">The finding.</param>
-    /// <param name="mount">The mount.</param>
-    /// <param name="layout">Its layout.</param>
-    /// <param name="units">The system of units in which a changed document says its sizes.</param>
-    public static IEnumerable<MountChange> For(FoundEntry entry, Mount mount, Layout layout, UnitSystem units)
+    /// <param name="judged">The mount that it is a finding of.</param>
+    public static IEnumerable<MountChange> For(FoundEntry entry, JudgedMount judged)
     {
+        var (layout, mount, units) = (judged.Layout, judged.Mount, judged.Units);
         var group = entry.Item % 10 == JudgedMount.Item(MountPart.Adapter) && mount.Adapter is not null ? MountPart.Adapter : MountPart.Structure;
         return entry.Finding.Code switch
         {
@@ -38,7 +34,7 @@ static class MountRemedies
             MountCodes.StrapOverloaded => [.. StrapChanges.Thicker(mount, units), .. StrapChanges.OneMore(mount, layout, units)],
             MountCodes.StrapNotMetal => StrapChanges.OfMetal(mount),
             MountCodes.NoEndStop => StrapChanges.EndStops(mount),
-            MountCodes.EndStopOverloaded => StrapChanges.StrongerStops(mount, layout, units),
+            MountCodes.EndStopOverloaded => StrapChanges.StrongerStops(mount, judged.Result, units),
             _ => [],
         };
     }

@@ -73,11 +73,11 @@ static class StrapChanges
     }
 
     /// <summary>Stops that bear what the worst case asks, in steps of half a kilonewton.</summary>
-    public static IEnumerable<MountChange> StrongerStops(Mount mount, Layout layout, UnitSystem units)
+    public static IEnumerable<MountChange> StrongerStops(Mount mount, MountResult result, UnitSystem units)
     {
         const double step = 500;
         if (mount.EndStops is not { } stops) yield break;
-        var asked = LayoutMount.Solve(layout).Checks.Where(check => check.Kind == MountCheckKind.EndStop).Select(check => check.Load!.Value.Newtons).DefaultIfEmpty(0).Max();
+        var asked = result.Checks.Where(check => check.Kind == MountCheckKind.EndStop).Select(check => check.Load!.Value.Newtons).DefaultIfEmpty(0).Max();
         var bears = SizeText.Of(Math.Ceiling(asked / step) * step, QuantityKind.Force, units);
         if (bears.Si < asked) bears = SizeText.Exact(asked, QuantityKind.Force);
         yield return new(

@@ -1,5 +1,5 @@
-using FlowCalc.Agents;
 using FlowCalc.Quantities;
+using FlowCalc.Upkeep;
 
 namespace FlowCalc.Findings.Upkeep;
 
@@ -11,9 +11,10 @@ static class Contents
     public static void Find(JudgedUpkeep judged, FindingList findings)
     {
         Weight(judged, findings);
-        if (judged.Layout.Agent.Kind == AgentKind.LiquefiedGas && judged.Layout.Supply is Layouts.BottleSupply)
+        var code = UpkeepCalculation.LossLimit(judged.Layout.Agent.Kind);
+        if (code is null && judged.Layout.Supply is Layouts.BottleSupply)
             findings.Add(new Finding(FindingCodes.GaugeNoFill, Severity.Note, [Place], "The gauge of this agent shows its temperature and not its fill: only weighing shows that.", null, null, "physics", null), -1);
-        else Lost(judged, findings);
+        else if (code is not null) Lost(judged, code, findings);
         Green(judged, findings);
     }
 
@@ -29,10 +30,9 @@ static class Contents
             new Measure(weight.Lost, null), new Measure(step, null), limit.Source, null), -1);
     }
 
-    static void Lost(JudgedUpkeep judged, FindingList findings)
+    static void Lost(JudgedUpkeep judged, string code, FindingList findings)
     {
         if (judged.Result.Gauge is not { Lost: { } lost } gauge) return;
-        var code = judged.Layout.Agent.Kind == AgentKind.InertGas ? FindingCodes.GasLost : FindingCodes.PressureLost;
         var limit = judged.Limit(code);
         var (severity, step) = Grading.Of(limit, lost);
         if (severity == Severity.Pass) return;

@@ -9,20 +9,16 @@ using UnitSystem = FlowCalc.Quantities.UnitSystem;
 namespace FlowCalc.Findings.Upkeep;
 
 /// <summary>What the rules of upkeep look at.</summary>
-sealed class JudgedUpkeep(Layout layout, UpkeepResult result, UnitSystem units, ImmutableArray<Limit> limits)
+sealed class JudgedUpkeep(Layout layout, UpkeepResult result, UnitSystem units, ImmutableArray<Limit> limits) : JudgedAnswer(layout, units, limits)
 {
-    public Layout Layout => layout;
-
-    public ServiceBook Book => layout.Service!;
+    public ServiceBook Book => Layout.Service!;
 
     public UpkeepResult Result => result;
 
-    public Limit Limit(string code) => limits.Single(limit => limit.Code == code);
-
-    public string Text(double si, QuantityKind kind) => Wording.Of(si, kind, units);
+    public string Text(double si, QuantityKind kind) => Wording.Of(si, kind, Units);
 
     /// <summary>An absolute pressure, written as gauge.</summary>
-    public string Gauge(Pressure absolute) => Text((absolute - layout.AmbientPressure).Pascals, QuantityKind.Pressure);
+    public string Gauge(Pressure absolute) => Wording.Gauge(absolute.Pascals, this);
 
     public string Celsius(Temperature temperature) => Text(temperature.Kelvins, QuantityKind.Temperature);
 

@@ -74,7 +74,7 @@ static class CasesReader
     {
         if (element.ValueKind is JsonValueKind.Undefined) return false;
         if (element.ValueKind is JsonValueKind.Array && element.GetArrayLength() is >= 1 and <= MostOfEach) return true;
-        var read = element.ValueKind is JsonValueKind.Array ? $"{element.GetArrayLength()} entries" : Said.Value(element);
+        var read = Said.Entries(element);
         context.Faults.Add(element, $"read {read}: {what} are an array of 1 to {MostOfEach}; leave them out for the defaults");
         return false;
     }

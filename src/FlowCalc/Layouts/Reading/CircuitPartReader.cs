@@ -8,12 +8,14 @@ static class CircuitPartReader
 {
     public static readonly Vocabulary Kinds = new("wire", "connector", "switch", "push", "fuse", "actuator", "lamp", "resistor");
 
+    static readonly CircuitPartField[] Fields = Enum.GetValues<CircuitPartField>();
+
     static readonly CircuitPartField[] OfAll = [CircuitPartField.Kind, CircuitPartField.Between, CircuitPartField.Resistance, CircuitPartField.Note];
 
     // What each kind has besides, in the order of the kinds.
     static readonly CircuitPartField[][] OfKind =
     [
-        [CircuitPartField.Length, CircuitPartField.CrossSection, CircuitPartField.Awg, CircuitPartField.Cable, CircuitPartField.Temperature, CircuitPartField.TemperatureCoefficient],
+        WireReader.OfMake,
         [],
         [CircuitPartField.ClosedIn],
         [CircuitPartField.Purpose],
@@ -54,7 +56,7 @@ static class CircuitPartReader
         var element = members[CircuitPartField.Between];
         if (element.ValueKind is not JsonValueKind.Array || element.GetArrayLength() != 2)
         {
-            context.Faults.Add(element, $"read {(element.ValueKind is JsonValueKind.Array ? $"{element.GetArrayLength()} entries" : Said.Value(element))}: {right}");
+            context.Faults.Add(element, $"read {Said.Entries(element)}: {right}");
             return (-1, -1);
         }
         var (from, to) = (nodes.End(context, element[0]), nodes.End(context, element[1]));
@@ -64,14 +66,10 @@ static class CircuitPartReader
 
     static void RefuseOthers(ReadingContext context, in Members<CircuitPartField> members, int kind)
     {
-        foreach (var field in Enum.GetValues<CircuitPartField>())
-            if (!OfAll.Contains(field) && !OfKind[kind].Contains(field))
-                members.Refuses(context, field, $"{(Kinds.Words[kind] == "actuator" ? "an" : "a")} {Kinds.Words[kind]} has none; only {Article(field)} has");
+        foreach (var field in Fields)
+            if (members.Has(field) && !OfAll.Contains(field) && !OfKind[kind].Contains(field))
+                members.Refuses(context, field, $"{Article(kind)} has none; only {Article(Array.FindIndex(OfKind, fields => fields.Contains(field)))} has");
     }
 
-    static string Article(CircuitPartField field)
-    {
-        var owner = Kinds.Words[Array.FindIndex(OfKind, fields => fields.Contains(field))];
-        return $"{(owner == "actuator" ? "an" : "a")} {owner}";
-    }
+    static string Article(int kind) => $"{(Kinds.Words[kind] == "actuator" ? "an" : "a")} {Kinds.Words[kind]}";
 }

@@ -44,7 +44,7 @@ static class ContactReader
         var element = members[CircuitPartField.ClosedIn];
         if (element.ValueKind is not JsonValueKind.Array || element.GetArrayLength() is < 1 or > 3)
         {
-            context.Faults.Add(element, $"read {(element.ValueKind is JsonValueKind.Array ? $"{element.GetArrayLength()} entries" : Said.Value(element))}: {right}");
+            context.Faults.Add(element, $"read {Said.Entries(element)}: {right}");
             return [];
         }
         var states = ImmutableArray.CreateBuilder<CircuitState>(3);

@@ -98,7 +98,7 @@ static class CuttingReader
         if (!members.Requires(context, StockField.Lengths, right)) return [];
         if (lengths.ValueKind is not JsonValueKind.Array || lengths.GetArrayLength() is < 1 or > MostLengths)
         {
-            context.Faults.Add(lengths, $"read {(lengths.ValueKind is JsonValueKind.Array ? $"{lengths.GetArrayLength()} entries" : Said.Value(lengths))}: lengths are an array of 1 to {MostLengths}, such as [\"2 m\", \"3 m\"]");
+            context.Faults.Add(lengths, $"read {Said.Entries(lengths)}: lengths are an array of 1 to {MostLengths}, such as [\"2 m\", \"3 m\"]");
             return [];
         }
         return LengthValue.ReadAll(context, lengths, Sizes.StockLength);

@@ -39,6 +39,9 @@ static class DocumentReader
     public const int LongestTitle = 1_000;
     public static readonly Vocabulary Applications = new("motorsport", "marine-engine-space", "machine", "electrical-cabinet");
 
+    /// <summary>The word of an application in documents and tables; null where none is named.</summary>
+    public static string? WordOf(Application application) => application == Application.General ? null : Applications.Words[(int)application - 1];
+
     /// <summary>The layout; null where the log has faults.</summary>
     public static Layout? Read(ReadingContext context, JsonValue element)
     {

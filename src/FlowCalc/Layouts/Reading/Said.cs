@@ -16,6 +16,9 @@ static class Said
         _ => Echo.Plain(element.Raw),
     };
 
+    /// <summary>How many entries a list has; of what is none, the value.</summary>
+    public static string Entries(JsonValue element) => element.ValueKind is JsonValueKind.Array ? $"{element.GetArrayLength()} entries" : Value(element);
+
     /// <summary>A name in quotes.</summary>
     public static string Name(string name) => $"'{Plain(name)}'";
 

@@ -91,7 +91,7 @@ static class ServiceReader
         const string right = "two pressures between which the dial is green, the lower first, such as [\"12 bar\", \"17 bar\"]";
         if (element.ValueKind is not JsonValueKind.Array || element.GetArrayLength() != 2)
         {
-            context.Faults.Add(element, $"read {(element.ValueKind is JsonValueKind.Array ? $"{element.GetArrayLength()} entries" : Said.Value(element))}: {right}");
+            context.Faults.Add(element, $"read {Said.Entries(element)}: {right}");
             return null;
         }
         var (low, high) = (PressureValue.Read(context, element[0]), PressureValue.Read(context, element[1]));

@@ -10,7 +10,8 @@ static class WireReader
 
     const double Warm = 293.15;
 
-    static readonly CircuitPartField[] OfMake =
+    /// <summary>What a wire has instead of its resistance.</summary>
+    public static readonly CircuitPartField[] OfMake =
         [CircuitPartField.Length, CircuitPartField.CrossSection, CircuitPartField.Awg, CircuitPartField.Cable, CircuitPartField.Temperature, CircuitPartField.TemperatureCoefficient];
 
     /// <summary>A wire by its resistance, or by its length and size; null where something is wrong.</summary>

@@ -75,7 +75,7 @@ static class MassReader
     public static bool IsList(ReadingContext context, JsonValue element, int most, string what, string members)
     {
         if (element.ValueKind is JsonValueKind.Array && element.GetArrayLength() <= most) return true;
-        context.Faults.Add(element, $"read {(element.ValueKind is JsonValueKind.Array ? $"{element.GetArrayLength()} entries" : Said.Value(element))}: {what} are an array of at most {most} objects with {members}");
+        context.Faults.Add(element, $"read {Said.Entries(element)}: {what} are an array of at most {most} objects with {members}");
         return false;
     }
 

@@ -96,7 +96,7 @@ static class MountBoltsReader
         }
         if (at.ValueKind is not JsonValueKind.Array || at.GetArrayLength() is < 1 or > MostBolts)
         {
-            context.Faults.Add(at, $"read {(at.ValueKind is JsonValueKind.Array ? $"{at.GetArrayLength()} entries" : Said.Value(at))}: the places of bolts are an array of 1 to {MostBolts} pairs [x, y]");
+            context.Faults.Add(at, $"read {Said.Entries(at)}: the places of bolts are an array of 1 to {MostBolts} pairs [x, y]");
             return [];
         }
         var places = ImmutableArray.CreateBuilder<BoltPlace>();
@@ -132,7 +132,7 @@ static class MountBoltsReader
     static bool IsPair(ReadingContext context, JsonValue element, string right)
     {
         if (element.ValueKind is JsonValueKind.Array && element.GetArrayLength() == 2) return true;
-        context.Faults.Add(element, $"read {(element.ValueKind is JsonValueKind.Array ? $"{element.GetArrayLength()} entries" : Said.Value(element))}: {right} are right");
+        context.Faults.Add(element, $"read {Said.Entries(element)}: {right} are right");
         return false;
     }
 
