@@ -24,10 +24,7 @@ builder.AddFaults();
 builder.AddContract();
 builder.AddJobs();
 builder.AddDemo();
-builder.WebHost.UseStaticWebAssets();
-// Else a catch-all for files added later would answer 404 where a call has another method.
-builder.Configuration["ReloadStaticAssetsAtRuntime"] = "false";
-builder.Services.AddWorkbench();
+builder.AddPage();
 
 var app = builder.Build();
 app.UseSafeHeaders();

@@ -44,8 +44,7 @@ internal static class CutListEndpoint
             return LayoutCall.AnswerAsync<CutListAnswer>(
                 context, limits, options, limits.CutListTime, Json, static (text, answer) => text.Value(answer, AnswerJson.Default.CutListAnswer),
                 new(Explained, CutListExplainer.Parts, "runs, bends, fittings, clips and hot places"), Format, Part);
-        context.Response.ContentType = Csv;
-        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.CutListTime, Table, static (text, table) => text.Raw(table), others: [Format, Part]);
+        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.CutListTime, Table, table => AnswerWriter.WriteBytesAsync(context, table, Csv), Format, Part);
 
         CutListAnswer? Json(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel) =>
             Work(layout, write, limits, out why, cancel) is { } work ? CutListAnswers.Of(layout, work.List, work.Judgement, write) : null;

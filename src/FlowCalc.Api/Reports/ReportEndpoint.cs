@@ -7,6 +7,7 @@ using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
+using FlowCalc.Explanations;
 using FlowCalc.Layouts;
 using FlowCalc.Workbench.Hosting;
 using FlowCalc.Workbench.Reports;
@@ -78,8 +79,7 @@ internal static class ReportEndpoint
 
     static Problem? TooMuch(Layout layout, ServiceLimits limits)
     {
-        var parts = (long)layout.Zones.Length;
-        foreach (var run in layout.Runs) parts += 1L + run.Bends.Length + run.Fittings.Length + run.HotPlaces.Length + (run.Clips?.Length ?? 0);
+        var parts = layout.Zones.Length + CutListExplainer.Parts(layout);
         return parts > limits.ReportParts ? Problems.TooMuch($"Its runs, bends, fittings, clips, hot places and zones are {parts} together; this call takes {limits.ReportParts}.") : null;
     }
 

@@ -2,6 +2,8 @@ using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
+using FlowCalc.Quantities;
+using FlowCalc.Workbench.Figures;
 
 namespace FlowCalc.Api.Startup;
 
@@ -11,4 +13,8 @@ namespace FlowCalc.Api.Startup;
 /// <param name="Judgement">What there is to say about the flow.</param>
 /// <param name="Discharge">Its discharge in every case.</param>
 /// <param name="DischargeJudgement">What there is to say about that.</param>
-internal sealed record Demo(Layout Layout, FlowResult Flow, FlowJudgement Judgement, DischargeResult Discharge, DischargeJudgement DischargeJudgement);
+internal sealed record Demo(Layout Layout, FlowResult Flow, FlowJudgement Judgement, DischargeResult Discharge, DischargeJudgement DischargeJudgement)
+{
+    /// <summary>Its numbers as people read them.</summary>
+    public Shown Shown { get; } = new(UnitSystem.Metric, Layout.AmbientPressure);
+}

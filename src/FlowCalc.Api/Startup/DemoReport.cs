@@ -1,25 +1,19 @@
-using System.Globalization;
 using FlowCalc.Findings;
 using FlowCalc.Layouts;
-using FlowCalc.Quantities;
+using FlowCalc.Workbench.Figures;
 using Spectre.Console;
-using UnitsNet;
-using Layout = FlowCalc.Layouts.Layout;
-using UnitSystem = FlowCalc.Quantities.UnitSystem;
 
 namespace FlowCalc.Api.Startup;
 
 /// <summary>Prints the solved demo for a person.</summary>
 internal static class DemoReport
 {
-    const int Digits = 3;
-
     /// <summary>The table of nozzles, the findings with their cures, the supply and the cautions.</summary>
     public static void Write(IAnsiConsole console, Demo demo)
     {
         var layout = demo.Layout;
         console.WriteLine();
-        console.Write(new Text($"Demo layout: {layout.Title} ({layout.Agent.Title}, {Text(layout.Temperature.Kelvins, QuantityKind.Temperature)})", DemoWords.Bold));
+        console.Write(new Text($"Demo layout: {layout.Title} ({layout.Agent.Title}, {demo.Shown.Of(layout.Temperature)})", DemoWords.Bold));
         console.WriteLine();
         console.Write(Nozzles(demo));
         console.WriteLine(Supply(demo));
@@ -45,7 +39,7 @@ internal static class DemoReport
 
     static Table Nozzles(Demo demo)
     {
-        var table = new Table { Border = TableBorder.Simple };
+        var (table, shown) = (new Table { Border = TableBorder.Simple }, demo.Shown);
         table.AddColumns("Zone", "Nozzle");
         foreach (var title in (string[])["Pressure", "Flow", "Share", "Wanted", "Deviation"])
             table.AddColumn(new TableColumn(title).RightAligned());
@@ -55,17 +49,17 @@ internal static class DemoReport
             var nozzle = (Nozzle)demo.Layout.Points[flow.Point];
             var verdict = demo.Judgement.Findings.Where(finding => finding.Where.Contains(nozzle.Id)).Select(finding => finding.Severity).DefaultIfEmpty(Severity.Pass).Max();
             table.AddRow(
-                new Text(nozzle.Zone ?? "–"), new Text(nozzle.Id), new Text(Gauge(flow.Pressure, demo.Layout)), new Text(Text(flow.VolumeFlow.CubicMetersPerSecond, QuantityKind.VolumeFlow)),
-                new Text(Percent(flow.Share)), new Text(Percent(flow.WantedShare)), new Text(flow.Deviation is { } deviation ? DemoWords.Signed(deviation) : "–"), new Text(DemoWords.Word(verdict), DemoWords.Colour(verdict)));
+                new Text(nozzle.Zone ?? Shown.None), new Text(nozzle.Id), new Text(shown.Gauge(flow.Pressure)), new Text(shown.Of(flow.VolumeFlow)),
+                new Text(Shown.Percent(flow.Share)), new Text(Shown.Percent(flow.WantedShare)), new Text(Shown.Deviation(flow.Deviation)), new Text(DemoWords.Word(verdict), DemoWords.Colour(verdict)));
         }
         return table;
     }
 
     static string Supply(Demo demo)
     {
-        var supply = demo.Flow.Supply!;
-        return $"Supply: {Gauge(supply.ReservoirPressure, demo.Layout)} {(demo.Layout.Supply is BottleSupply ? "in the bottle" : "held")}, {Gauge(supply.Pressure, demo.Layout)} where the tube starts, "
-            + $"{Text(supply.MassFlow.KilogramsPerSecond, QuantityKind.MassFlow)} ({Text(supply.VolumeFlow.CubicMetersPerSecond, QuantityKind.VolumeFlow)}) at this instant.";
+        var (supply, shown) = (demo.Flow.Supply!, demo.Shown);
+        return $"Supply: {shown.Gauge(supply.ReservoirPressure)} {(demo.Layout.Supply is BottleSupply ? "in the bottle" : "held")}, {shown.Gauge(supply.Pressure)} where the tube starts, "
+            + $"{shown.Of(supply.MassFlow)} ({shown.Of(supply.VolumeFlow)}) at this instant.";
     }
 
     static void WriteFindings(IAnsiConsole console, FlowJudgement judgement)
@@ -79,10 +73,4 @@ internal static class DemoReport
     // A wildcard address is where the server listens, not where a browser can go.
     static string Reachable(string address) => address.TrimEnd('/').Replace("://[::]", "://localhost", StringComparison.Ordinal)
         .Replace("://0.0.0.0", "://localhost", StringComparison.Ordinal).Replace("://+", "://localhost", StringComparison.Ordinal).Replace("://*", "://localhost", StringComparison.Ordinal);
-
-    static string Gauge(Pressure absolute, Layout layout) => Text(absolute.Pascals - layout.AmbientPressure.Pascals, QuantityKind.Pressure);
-
-    static string Text(double si, QuantityKind kind) => QuantityWriter.Text(si, kind, UnitSystem.Metric, Digits);
-
-    static string Percent(double part) => (100 * part).ToString("0.0", CultureInfo.InvariantCulture) + " %";
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FlowCalc.Findings;
 using Spectre.Console;
 
@@ -55,7 +54,4 @@ internal static class DemoWords
         Severity.Warn => "yellow",
         _ => "red",
     });
-
-    /// <summary>A part with its sign, in per cent.</summary>
-    public static string Signed(double part) => (100 * part).ToString("+0.0;−0.0;0.0", CultureInfo.InvariantCulture) + " %";
 }

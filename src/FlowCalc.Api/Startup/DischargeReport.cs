@@ -1,6 +1,7 @@
 using System.Globalization;
 using FlowCalc.Discharge;
 using FlowCalc.Findings;
+using FlowCalc.Workbench.Figures;
 using Spectre.Console;
 
 namespace FlowCalc.Api.Startup;
@@ -50,7 +51,7 @@ internal static class DischargeReport
     static string Starved(Demo demo, DischargeCase one)
     {
         var worst = one.Nozzles.MinBy(nozzle => nozzle.Deviation ?? double.PositiveInfinity);
-        return worst?.Deviation is { } deviation ? $"{demo.Layout.Points[worst.Point].Id} {DemoWords.Signed(deviation)}" : "–";
+        return worst?.Deviation is { } deviation ? $"{demo.Layout.Points[worst.Point].Id} {Shown.Deviation(deviation)}" : "–";
     }
 
     // The warnings of a discharge repeat much of the flow's; the answer to /v1/discharge tells them in full.

@@ -25,7 +25,7 @@ public static class SensitivityChart
         ArgumentNullException.ThrowIfNull(shown);
         var rows = sensitivity.Inputs.Take(MostRows).ToArray();
         var others = sensitivity.Inputs.Length - rows.Length;
-        var title = $"What moves {FigureWords.Of(sensitivity.Figure)}, {Case(result.Cases[sensitivity.Case], shown)}";
+        var title = $"What moves {SensitivityWording.Named(sensitivity.Figure)}, {Case(result.Cases[sensitivity.Case], shown)}";
         if (rows.Length == 0) return new(width, RowHeight + 8, title, sensitivity.Statement, [new Words(new(4, RowHeight), LabelText.Fit(sensitivity.Statement, ChartFrame.Letters, width - 8), ChartFrame.Letters, Ink.Muted)]);
 
         var size = new ChartSize(width, rows.Length * RowHeight + Below + (others > 0 ? RowHeight : 0));

@@ -29,9 +29,7 @@ sealed partial class Answers(WorkPlaces places, ILogger log) : IDisposable
     /// <param name="units">The system of units of sentences.</param>
     public void Work(Layout? layout, UnitSystem units)
     {
-        asked?.Cancel();
-        asked?.Dispose();
-        asked = null;
+        Dispose();
         (Failure, IsDischarging) = (null, false);
         if (layout is not null)
         {
@@ -69,7 +67,7 @@ sealed partial class Answers(WorkPlaces places, ILogger log) : IDisposable
             Raise();
             if (!IsDischarging) return;
             await Task.Delay(Rest, cancel);
-            var whole = await places.DoAsync(() => flow.WithDischarge(TaskScheduler.Default, cancel), cancel);
+            var whole = await places.DoAsync(() => flow.WithDischarge(places.Cases, cancel), cancel);
             cancel.ThrowIfCancellationRequested();
             Solved = whole;
         }

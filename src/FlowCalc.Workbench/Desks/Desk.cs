@@ -29,11 +29,17 @@ public sealed class Desk(WorkPlaces places, ILogger<Desk> log) : IDisposable
     /// <summary>Name of the file that it was opened from or is saved as.</summary>
     public string FileName => History.File;
 
+    /// <summary>The same without its ending, for files that are made of the document.</summary>
+    public string FileStem => Path.GetFileNameWithoutExtension(FileName);
+
     /// <summary>Path of the point or run that is chosen; null for none.</summary>
     public string? Chosen { get; private set; }
 
     /// <summary>The system of units that answers are shown in.</summary>
     public UnitSystem Units { get; private set; }
+
+    /// <summary>The same as calls of the service take it.</summary>
+    public string UnitsWord => Units.ToString().ToLowerInvariant();
 
     /// <summary>Something to tell once, such as why a change was not made; null for nothing.</summary>
     public string? Notice { get; private set; }
@@ -109,21 +115,38 @@ public sealed class Desk(WorkPlaces places, ILogger<Desk> log) : IDisposable
     /// <param name="what">What is done, in a few words.</param>
     /// <param name="change">Changes the parts.</param>
     /// <param name="field">The field that was typed into; null for any other change.</param>
-    public void Edit(string what, Action<JsonObject> change, string? field = null)
+    public void Edit(string what, Action<JsonObject> change, string? field = null) => TryEdit(what, root =>
     {
-        if (!Sheet.HasParts) Tell("The text is no JSON object with each name once; mend it under Text first.");
+        change(root);
+        return null;
+    }, field: field);
+
+    /// <summary>Changes the document as one step, unless that cannot be done: then why is told, and there is no step.</summary>
+    /// <param name="what">What is done, in a few words.</param>
+    /// <param name="change">Changes the parts of a copy; says why it cannot, null where it did.</param>
+    /// <param name="refuses">Looks at what came of it and says why it may not be; null for nothing.</param>
+    /// <param name="field">The field that was typed into; null for any other change.</param>
+    /// <returns>Whether it was done.</returns>
+    public bool TryEdit(string what, Func<JsonObject, string?> change, Func<Sheet, string?>? refuses = null, string? field = null)
+    {
+        string? why = null;
+        if (!Sheet.HasParts) why = "The text is no JSON object with each name once; mend it under Text first.";
         else
         {
             try
             {
-                Take(Sheet.With(change), what, field);
+                var sheet = Sheet.With(root => why = change(root));
+                why ??= refuses?.Invoke(sheet);
+                if (why is null) Take(sheet, what, field);
             }
             catch (InvalidOperationException)
             {
                 // A document with faults may hold a single value, or a list, where the parts of the page look for names.
-                Tell("The document holds something else on the way to that place; mend it under Text.");
+                why = "The document holds something else on the way to that place; mend it under Text.";
             }
         }
+        if (why is not null) Tell(why);
+        return why is null;
     }
 
     /// <summary>Makes the changes of a cure.</summary>

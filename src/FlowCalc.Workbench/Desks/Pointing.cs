@@ -74,23 +74,16 @@ public static class Pointing
         return (null, why);
     });
 
-    // The change is tried on a copy first, so that one that cannot be made leaves no step in the history.
     static void Make(Desk desk, string what, Func<JsonObject, (string? Path, string? Why)> change)
     {
-        (string? Path, string? Why) outcome = default;
-        if (!desk.Sheet.HasParts)
+        string? path = null;
+        var wasSound = desk.Sheet.Layout is not null;
+        if (desk.TryEdit(what, root =>
         {
-            desk.Tell("The text is no JSON object with each name once; mend it under Text first.");
-            return;
-        }
-        var sheet = desk.Sheet.With(root => outcome = change(root));
-        if (outcome.Why is { } why) desk.Tell(why);
-        else if (outcome.Path is not null && desk.Sheet.Layout is not null && sheet.Faults is [var fault, ..]) desk.Tell($"That cannot be added there, as it would be a fault: {fault.Message}.");
-        else
-        {
-            desk.Replace(sheet.Text, what);
-            desk.Choose(outcome.Path);
-        }
+            (path, var why) = change(root);
+            return why;
+        }, sheet => path is not null && wasSound && sheet.Faults is [var fault, ..] ? $"That cannot be added there, as it would be a fault: {fault.Message}." : null))
+            desk.Choose(path);
     }
 
     static string? Nowhere(out string why)

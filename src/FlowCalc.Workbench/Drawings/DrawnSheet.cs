@@ -29,10 +29,10 @@ sealed class DrawnSheet(Layout layout, SheetPlan plan, DrawnValues values, Lette
         var inner = Math.Max(bounds.Width, LeastWidth - 2 * Margin);
         var (right, down) = (Margin - bounds.Left + (inner - bounds.Width) / 2, Margin + TitleRoom - bounds.Top);
         var marks = ImmutableArray.CreateBuilder<Mark>();
-        foreach (var run in plan.RunOrder) marks.Add(Tube(run));
-        foreach (var point in plan.PointOrder) marks.Add(Symbol(point));
-        foreach (var run in plan.RunOrder) marks.Add(new Thing(PathOfRun(run), lettered.TipOfRun(run), Label(plan.Runs[run].Label)) { IsRest = true });
-        foreach (var point in plan.PointOrder) marks.Add(new Thing(PathOfPoint(point), lettered.TipOfPoint(point), Label(plan.Points[point].Label)) { IsRest = true });
+        var tubes = plan.RunOrder.Select(run => (Thing: Tube(run), plan.Runs[run].Label)).ToArray();
+        var symbols = plan.PointOrder.Select(point => (Thing: Symbol(point), plan.Points[point].Label)).ToArray();
+        foreach (var (thing, _) in tubes.Concat(symbols)) marks.Add(thing);
+        foreach (var (thing, label) in tubes.Concat(symbols)) marks.Add(thing with { Marks = Label(label), IsRest = true });
         var drawn = marks.Select(mark => mark.Moved(right, down)).ToList();
 
         var title = layout.Title ?? "Layout";
@@ -48,19 +48,15 @@ sealed class DrawnSheet(Layout layout, SheetPlan plan, DrawnValues values, Lette
     string About(DrawingView view, Severity? verdict)
     {
         var colour = values.RunScale is { } scale ? $", coloured by {scale.Title.ToLowerInvariant()}" : "";
-        var judged = verdict is { } known ? $" · verdict: {FoundPlaces.Word(known).ToLowerInvariant()}" : " · no results";
+        var judged = verdict is { } known ? $" · verdict: {Severities.Noun(known).ToLowerInvariant()}" : " · no results";
         return (view == DrawingView.Tree ? "Tree, lengths not to scale" : "Isometric view, to scale") + colour + judged;
     }
-
-    string PathOfPoint(int point) => EditPath.Of("points", layout.Points[point].Id);
-
-    string PathOfRun(int run) => EditPath.Of("runs", layout.Runs[run].Id);
 
     Thing Tube(int run)
     {
         var planned = plan.Runs[run];
         var tube = TubeMarks.Of(planned.Way, TubeMarks.Width(layout.Runs[run].Tube.Bore.Meters, widest), values.StepOfRun(run), parts: !plan.Axes.IsEmpty);
-        return new(PathOfRun(run), lettered.TipOfRun(run), [.. tube, .. planned.Fittings.SelectMany(fitting => SymbolMarks.Of(fitting.Symbol, fitting.At, fitting.Along))]);
+        return new(EditPath.Of("runs", layout.Runs[run].Id), lettered.TipOfRun(run), [.. tube, .. planned.Fittings.SelectMany(fitting => SymbolMarks.Of(fitting.Symbol, fitting.At, fitting.Along))]);
     }
 
     Thing Symbol(int point)
@@ -69,7 +65,7 @@ sealed class DrawnSheet(Layout layout, SheetPlan plan, DrawnValues values, Lette
         var symbol = PointSymbols.Of(layout, layout.Points[point]);
         var fill = values.StepOfPoint(point) is { } step ? ColourScale.InkOf(step) : Ink.Sheet;
         ImmutableArray<Mark> marks = planned.Bar.IsEmpty ? SymbolMarks.Of(symbol, planned.At, planned.Along, fill, planned.Scale) : [new Stroke(planned.Bar, Ink.Line, 4), .. SymbolMarks.Of(symbol, planned.At, planned.Along)];
-        return new(PathOfPoint(point), lettered.TipOfPoint(point), marks);
+        return new(EditPath.Of("points", layout.Points[point].Id), lettered.TipOfPoint(point), marks);
     }
 
     static ImmutableArray<Mark> Label(PlacedLabel label)

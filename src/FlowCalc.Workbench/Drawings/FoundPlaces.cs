@@ -1,4 +1,5 @@
 using FlowCalc.Findings;
+using FlowCalc.Workbench.Figures;
 
 namespace FlowCalc.Workbench.Drawings;
 
@@ -23,15 +24,6 @@ sealed class FoundPlaces
 
     /// <summary>What was found at a place in words, the worst first; empty for nothing.</summary>
     public string Words(string id) => places.TryGetValue(id, out var there)
-        ? string.Concat(there.OrderByDescending(finding => finding.Severity).Select(finding => $" {Word(finding.Severity)}: {finding.Message}"))
+        ? string.Concat(there.OrderByDescending(finding => finding.Severity).Select(finding => $" {Severities.Noun(finding.Severity)}: {finding.Message}"))
         : "";
-
-    /// <summary>A severity as a word.</summary>
-    public static string Word(Severity severity) => severity switch
-    {
-        Severity.Fail => "Failure",
-        Severity.Warn => "Warning",
-        Severity.Note => "Note",
-        _ => "Pass",
-    };
 }

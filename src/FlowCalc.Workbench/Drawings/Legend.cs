@@ -29,7 +29,7 @@ static class Legend
         yield return Rows("Symbols", [.. layout.Points.Select(point => PointSymbols.Of(layout, point)).Concat(plan.Runs.SelectMany(run => run.Fittings.Select(fitting => fitting.Symbol))).Distinct().Order()
             .Select(symbol => ((Func<Spot, IEnumerable<Mark>>)(at => Symbol(symbol, at)), PointSymbols.Word(symbol)))]);
         Severity[] severities = [.. found.Where(severity => severity != Severity.Pass).Distinct().OrderDescending()];
-        if (severities.Length > 0) yield return Rows("Findings", [.. severities.Select(severity => ((Func<Spot, IEnumerable<Mark>>)(at => Badge.Of(severity, new(at.X + Sample / 2, at.Y))), FoundPlaces.Word(severity)))]);
+        if (severities.Length > 0) yield return Rows("Findings", [.. severities.Select(severity => ((Func<Spot, IEnumerable<Mark>>)(at => Badge.Of(severity, new(at.X + Sample / 2, at.Y))), Severities.Noun(severity)))]);
         if (!plan.Axes.IsEmpty) yield return new("Axes", 74, 66, at => Axes(plan.Axes, at));
     }
 

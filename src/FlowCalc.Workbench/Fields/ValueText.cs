@@ -13,7 +13,7 @@ static class ValueText
     public static string Of(Sheet sheet, string pointer, ValueForm form) => (form, sheet.At(pointer)) switch
     {
         (ValueForm.List, JsonArray entries) => Line(entries),
-        (ValueForm.Lines, JsonArray lines) => string.Join('\n', lines.Select(line => line is JsonArray entries ? Line(entries) : Words(line))),
+        (ValueForm.Lines, JsonArray lines) => string.Join('\n', lines.Select(line => line is JsonArray entries ? Line(entries) : SheetText.Words(line))),
         _ => sheet.TextAt(pointer),
     };
 
@@ -37,9 +37,7 @@ static class ValueText
 
     static JsonNode List(string text) => new JsonArray([.. text.Split(',').Select((part, at) => (JsonNode)JsonValue.Create(at == 0 ? part : part.StartsWith(' ') ? part[1..] : part))]);
 
-    static string Line(JsonArray entries) => string.Join(", ", entries.Select(Words));
-
-    static string Words(JsonNode? node) => node is JsonValue value && value.TryGetValue<string>(out var words) ? words : node?.ToJsonString() ?? "";
+    static string Line(JsonArray entries) => string.Join(", ", entries.Select(SheetText.Words));
 
     static JsonNode? Parsed(string text)
     {

@@ -1,4 +1,5 @@
 using FlowCalc.Findings;
+using FlowCalc.Workbench.Pictures;
 
 namespace FlowCalc.Workbench.Figures;
 
@@ -12,6 +13,33 @@ public static class Severities
         Severity.Warn => "Warns",
         Severity.Note => "Note",
         _ => "Passes",
+    };
+
+    /// <summary>What is found, in a word.</summary>
+    public static string Noun(Severity severity) => severity switch
+    {
+        Severity.Fail => "Failure",
+        Severity.Warn => "Warning",
+        Severity.Note => "Note",
+        _ => "Pass",
+    };
+
+    /// <summary>A verdict as a heading; none of its words says that anything is approved.</summary>
+    public static string Heading(Severity verdict) => verdict switch
+    {
+        Severity.Fail => "Fails",
+        Severity.Warn => "Warnings",
+        Severity.Note => "Notes",
+        _ => "Nothing found",
+    };
+
+    /// <summary>A colour.</summary>
+    public static Ink Ink(Severity severity) => severity switch
+    {
+        Severity.Fail => Pictures.Ink.Fail,
+        Severity.Warn => Pictures.Ink.Warn,
+        Severity.Note => Pictures.Ink.Note,
+        _ => Pictures.Ink.Pass,
     };
 
     /// <summary>A sign beside the word.</summary>

@@ -48,9 +48,6 @@ public sealed record Shown(UnitSystem System, Pressure Ambient)
     /// <param name="kind">What it measures.</param>
     public string Of(double si, QuantityKind kind) => QuantityWriter.Text(si, kind, System, Digits);
 
-    /// <summary>A measure of a finding; a plain number has no unit.</summary>
-    public string Of(Measure measure) => measure.Kind is { } kind ? Of(measure.Si, kind) : Number(measure.Si);
-
     /// <summary>A part of a whole, <c>14.3 %</c>.</summary>
     public static string Percent(double part) => (100 * part).ToString("0.0", CultureInfo.InvariantCulture) + " %";
 

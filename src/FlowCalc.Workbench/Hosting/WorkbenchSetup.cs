@@ -1,3 +1,4 @@
+using FlowCalc.Workbench.Asking;
 using FlowCalc.Workbench.Desks;
 using FlowCalc.Workbench.Pages;
 using FlowCalc.Workbench.Sheets;
@@ -17,12 +18,16 @@ public static class WorkbenchSetup
         "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
     /// <summary>Registers the services of the page.</summary>
-    public static void AddWorkbench(this IServiceCollection services)
+    /// <param name="services">Services of the host.</param>
+    /// <param name="cases">Where the parts of one piece of work run beside each other.</param>
+    /// <param name="limits">How much its studies may ask.</param>
+    public static void AddWorkbench(this IServiceCollection services, Func<IServiceProvider, TaskScheduler> cases, Func<IServiceProvider, StudyLimits> limits)
     {
         // A document typed or pasted as text comes in one message, in which each sign may be written as two.
         services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(hub => hub.MaximumReceiveMessageSize = 2 * Sheet.MostBytes + 64 * 1024);
         services.AddScoped<StaticMarkup>();
-        services.AddSingleton<WorkPlaces>();
+        services.AddSingleton(host => new WorkPlaces(cases(host)));
+        services.AddSingleton(limits);
         services.AddScoped<Desk>();
         // Nothing that outlives the process is protected, so no key is written anywhere.
         services.AddDataProtection().UseEphemeralDataProtectionProvider();

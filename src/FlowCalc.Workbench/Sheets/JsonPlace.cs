@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using FlowCalc.Layouts.Editing;
 
 namespace FlowCalc.Workbench.Sheets;
 
@@ -7,12 +8,7 @@ namespace FlowCalc.Workbench.Sheets;
 public static class JsonPlace
 {
     /// <summary>A pointer made of names.</summary>
-    public static string Of(params ReadOnlySpan<string> names)
-    {
-        var pointer = "";
-        foreach (var name in names) pointer += "/" + name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
-        return pointer;
-    }
+    public static string Of(params ReadOnlySpan<string> names) => names.IsEmpty ? "" : "/" + EditPath.Of(names);
 
     /// <summary>The names of a pointer, from the outermost inwards.</summary>
     public static string[] Names(string pointer)

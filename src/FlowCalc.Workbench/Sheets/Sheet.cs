@@ -77,10 +77,8 @@ public sealed class Sheet
     /// <param name="pointer">JSON pointer (RFC 6901).</param>
     public string TextAt(string pointer) => root is null ? "" : JsonPlace.Find(root, pointer) switch
     {
-        null => "",
-        JsonValue value when value.TryGetValue<string>(out var words) => words,
         JsonObject quantity when quantity.Count == 2 && quantity["value"] is JsonValue number && quantity["unit"] is JsonValue unit => $"{number.ToJsonString()} {unit}",
-        var other => other.ToJsonString(SheetText.Plain),
+        var node => SheetText.Words(node),
     };
 
     /// <summary>Names of the members of an object; empty where there is none.</summary>

@@ -10,7 +10,7 @@ public static class SheetText
 {
     const int Widest = 160, Indent = 2;
 
-    internal static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Writes a document, ending with a new line. What is written is read as the same document.</summary>
     public static string Write(JsonObject root)
@@ -20,6 +20,9 @@ public static class SheetText
         Write(text, root, 0);
         return text.Append('\n').ToString();
     }
+
+    /// <summary>A value as a field shows it: text bare, nothing for null, all else as JSON.</summary>
+    public static string Words(JsonNode? node) => node is JsonValue value && value.TryGetValue<string>(out var words) ? words : node?.ToJsonString(Plain) ?? "";
 
     static void Write(StringBuilder text, JsonNode? node, int depth)
     {

@@ -1,9 +1,13 @@
 namespace FlowCalc.Workbench.Solving;
 
 /// <summary>Places at which open pages work: no more at once than the machine has processors, so that many pages cannot take it over.</summary>
-public sealed class WorkPlaces : IDisposable
+/// <param name="cases">Where the parts of one piece of work run beside each other.</param>
+public sealed class WorkPlaces(TaskScheduler cases) : IDisposable
 {
     readonly SemaphoreSlim free = new(Environment.ProcessorCount);
+
+    /// <summary>Where the parts of one piece of work run beside each other: the cases of a discharge, the samples of a study.</summary>
+    public TaskScheduler Cases { get; } = cases;
 
     /// <summary>Works on a thread of the pool as soon as a place is free.</summary>
     /// <typeparam name="T">What comes of it.</typeparam>

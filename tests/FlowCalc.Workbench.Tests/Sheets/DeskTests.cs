@@ -11,7 +11,7 @@ public sealed class DeskTests
     [Fact]
     public async Task A_cure_offered_is_a_step_whose_answer_follows()
     {
-        using var places = new WorkPlaces();
+        using var places = new WorkPlaces(TaskScheduler.Default);
         using var desk = new Desk(places, NullLogger<Desk>.Instance);
         desk.Open(System.Text.Encoding.UTF8.GetString(ExampleCatalogue.Find("raid-pickup")!.Value.Span));
         await Until(() => desk.IsFresh);
@@ -29,7 +29,7 @@ public sealed class DeskTests
     [Fact]
     public void Nozzle_that_would_be_one_point_too_many_is_told_and_leaves_no_step()
     {
-        using var places = new WorkPlaces();
+        using var places = new WorkPlaces(TaskScheduler.Default);
         using var desk = new Desk(places, NullLogger<Desk>.Instance);
         desk.Open(Pages.LargeTests.Line(Workbench.Sheets.Sheet.MostPoints, "full"));
         Assert.Empty(desk.Sheet.Faults);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace FlowCalc.Workbench.Reports.Blocks;
 
@@ -11,4 +12,8 @@ public sealed record ReportTable(string Caption, ImmutableArray<ReportColumn> Co
     /// <summary>A table of columns by their headings; one that begins with <c>#</c> holds numbers.</summary>
     internal static ReportTable Of(string caption, string[] columns, IEnumerable<string[]> rows) =>
         new(caption, [.. columns.Select(title => title.StartsWith('#') ? new ReportColumn(title[1..], true) : new ReportColumn(title))], [.. rows.Select(row => row.ToImmutableArray())]);
+
+    /// <summary>The first of many words for a cell, and how many there are besides.</summary>
+    internal static string Few(string[] words, int most) =>
+        string.Join(", ", words.Take(most)) + (words.Length > most ? string.Create(CultureInfo.InvariantCulture, $" and {words.Length - most} more") : "");
 }

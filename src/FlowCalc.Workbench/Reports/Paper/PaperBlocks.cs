@@ -1,3 +1,4 @@
+using FlowCalc.Workbench.Figures;
 using FlowCalc.Workbench.Pictures;
 using FlowCalc.Workbench.Reports.Blocks;
 
@@ -75,13 +76,13 @@ static class PaperBlocks
     static void Verdict(PaperPages pages, ReportVerdict verdict)
     {
         const double beside = 10;
-        var ink = SeverityLook.Ink(verdict.Verdict);
+        var ink = Severities.Ink(verdict.Verdict);
         var lines = PaperText.Lines(verdict.Text, 10.5, pages.Sheet.Column - 2 * beside);
         var height = 18 + lines.Count * 14.0 + 12;
         pages.Need(height);
         pages.Graphics.DrawRectangle(PaperPicture.Pen(ink, 1.2), Sheet.Side, pages.Y, pages.Sheet.Column, height);
         pages.Graphics.DrawRectangle(PaperPicture.Brush(ink), Sheet.Side, pages.Y, 4, height);
-        pages.Write(SeverityLook.Word(verdict.Verdict), Sheet.Side + beside, pages.Y + 7, 11, ink, true);
+        pages.Write(Severities.Heading(verdict.Verdict), Sheet.Side + beside, pages.Y + 7, 11, ink, true);
         for (var at = 0; at < lines.Count; at++) pages.Write(lines[at], Sheet.Side + beside, pages.Y + 24 + at * 14, 10.5);
         pages.Y += height + 10;
     }

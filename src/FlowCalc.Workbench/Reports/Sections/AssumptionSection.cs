@@ -1,4 +1,3 @@
-using System.Globalization;
 using FlowCalc.Workbench.Reports.Blocks;
 
 namespace FlowCalc.Workbench.Reports.Sections;
@@ -12,14 +11,11 @@ static class AssumptionSection
     {
         var all = source.Solved.Flow.Assumptions.Concat(source.Solved.Discharge?.Assumptions ?? []).Concat(source.CutsJudged.Assumptions).Distinct().ToArray();
         if (all.Length == 0) return null;
-        var rows = all.GroupBy(assumption => (assumption.Value, assumption.Source)).Select(alike => new[] { Places([.. alike.Select(assumption => assumption.Pointer).Distinct()]), alike.Key.Value, alike.Key.Source });
+        var rows = all.GroupBy(assumption => (assumption.Value, assumption.Source)).Select(alike => new[] { ReportTable.Few([.. alike.Select(assumption => assumption.Pointer).Distinct()], MostPlaces), alike.Key.Value, alike.Key.Source });
         return new("Assumptions taken",
         [
             new ReportParagraph("The document left these open. What was taken for them is part of the answer: look at each, and state it in the document where it is otherwise."),
             ReportTable.Of("What was left open", ["place in the document", "what was taken", "why"], rows),
         ]);
     }
-
-    static string Places(string[] pointers) =>
-        string.Join(", ", pointers.Take(MostPlaces)) + (pointers.Length > MostPlaces ? string.Create(CultureInfo.InvariantCulture, $" and {pointers.Length - MostPlaces} more") : "");
 }

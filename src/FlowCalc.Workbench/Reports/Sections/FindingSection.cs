@@ -1,5 +1,5 @@
-using System.Globalization;
 using FlowCalc.Findings;
+using FlowCalc.Workbench.Figures;
 using FlowCalc.Workbench.Reports.Blocks;
 
 namespace FlowCalc.Workbench.Reports.Sections;
@@ -19,18 +19,10 @@ static class FindingSection
 
     static IEnumerable<string[]> Rows(Finding finding)
     {
-        yield return [Word(finding.Severity), Where([.. finding.Where.Distinct()]), $"{finding.Message} [{finding.Code}; {finding.Source}]"];
+        yield return [Word(finding.Severity), ReportTable.Few([.. finding.Where.Distinct()], MostIds), $"{finding.Message} [{finding.Code}; {finding.Source}]"];
         if (finding.Cure is { } cure) yield return ["", cure.Clears ? "cure" : "betters it", cure.Message];
     }
 
-    static string Where(string[] ids) => string.Join(", ", ids.Take(MostIds)) + (ids.Length > MostIds ? string.Create(CultureInfo.InvariantCulture, $" and {ids.Length - MostIds} more") : "");
-
-    static string Word(Severity severity) => severity switch
-    {
-        Severity.Pass => "pass",
-        Severity.Note => "note",
-        Severity.Warn => "warning",
-        Severity.Fail => "FAILURE",
-        _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "Not a severity."),
-    };
+    // A failure stands out in a table of small letters.
+    static string Word(Severity severity) => severity == Severity.Fail ? Severities.Noun(severity).ToUpperInvariant() : Severities.Noun(severity).ToLowerInvariant();
 }

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Editing;
 using FlowCalc.Quantities;
 using UnitsNet;
 
@@ -79,7 +80,7 @@ public static class NewNozzle
         ArgumentNullException.ThrowIfNull(layout);
         why = layout.Points[point] is Nozzle ? null : $"{layout.Points[point].Id} is no nozzle.";
         if (why is not null) return null;
-        var run = Enumerable.Range(0, layout.Runs.Length).First(at => layout.Runs[at].To == point);
+        var run = PartNames.Feeding(layout, point);
         var (points, runs) = (PartNames.List(root, "points"), PartNames.List(root, "runs"));
         var (old, at) = (layout.Points[point], layout.Points[point].At);
         var tee = PartNames.Free(points, "T");
@@ -127,6 +128,6 @@ public static class NewNozzle
         foreach (var (name, value) in leg.ToArray())
             if (!run.ContainsKey(name)) run[name] = value?.DeepClone();
         runs.Add(run);
-        return $"points/{id}";
+        return EditPath.Of("points", id);
     }
 }

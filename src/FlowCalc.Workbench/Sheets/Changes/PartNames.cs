@@ -1,8 +1,9 @@
 using System.Text.Json.Nodes;
+using FlowCalc.Layouts;
 
 namespace FlowCalc.Workbench.Sheets.Changes;
 
-/// <summary>Names of new points and runs.</summary>
+/// <summary>Points and runs of a document by their names.</summary>
 static class PartNames
 {
     /// <summary>The first of N1, N2, … that no entry of a list has.</summary>
@@ -18,6 +19,9 @@ static class PartNames
 
     /// <summary>A text of an entry; empty where there is none.</summary>
     public static string Text(JsonObject part, string name) => part[name] is JsonValue value && value.TryGetValue<string>(out var text) ? text : "";
+
+    /// <summary>Index of the run that feeds a point other than the supply.</summary>
+    public static int Feeding(Layout layout, int point) => Enumerable.Range(0, layout.Runs.Length).First(run => layout.Runs[run].To == point);
 
     /// <summary>A list of the document, made where there is none.</summary>
     public static JsonArray List(JsonObject root, string name)

@@ -27,17 +27,6 @@ static class PlaceText
     /// <summary>A place moved.</summary>
     public static Place Moved(this Place place, double x, double y, double z) => new(place.X + Length.FromMeters(x), place.Y + Length.FromMeters(y), place.Z + Length.FromMeters(z));
 
-    /// <summary>Distance from place to place, m.</summary>
-    public static double Distance(Place from, Place to) => Math.Sqrt(Square(from.X - to.X) + Square(from.Y - to.Y) + Square(from.Z - to.Z));
-
-    /// <summary>Change of direction at a corner, rad.</summary>
-    public static double Turn(Place before, Place corner, Place after)
-    {
-        var (x, y, z) = (corner.X - before.X, corner.Y - before.Y, corner.Z - before.Z);
-        var (u, v, w) = (after.X - corner.X, after.Y - corner.Y, after.Z - corner.Z);
-        var dot = x.Meters * u.Meters + y.Meters * v.Meters + z.Meters * w.Meters;
-        return Math.Acos(Math.Clamp(dot / (Distance(before, corner) * Distance(corner, after)), -1, 1));
-    }
-
-    static double Square(Length length) => length.Meters * length.Meters;
+    /// <summary>The way from place to place, m.</summary>
+    public static Direction Between(Place from, Place to) => new((to.X - from.X).Meters, (to.Y - from.Y).Meters, (to.Z - from.Z).Meters);
 }

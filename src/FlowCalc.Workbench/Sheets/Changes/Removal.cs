@@ -19,7 +19,7 @@ public static class Removal
         ArgumentNullException.ThrowIfNull(layout);
         // What has one way out and loses it leads nowhere and goes too.
         while (layout.Points[layout.Runs[run].From] is Reducer or Junction && layout.Runs.Count(other => other.From == layout.Runs[run].From) == 1)
-            run = Enumerable.Range(0, layout.Runs.Length).First(at => layout.Runs[at].To == layout.Runs[run].From);
+            run = PartNames.Feeding(layout, layout.Runs[run].From);
         var (lostRuns, lostPoints) = (new HashSet<int>(), new HashSet<int>());
         for (var waiting = new Stack<int>([run]); waiting.TryPop(out var at);)
         {
@@ -45,12 +45,12 @@ public static class Removal
         ArgumentNullException.ThrowIfNull(layout);
         var isEnd = layout.Runs.All(run => run.From != point);
         why = isEnd && layout.Points[point] is not SupplyPoint ? null : $"{layout.Points[point].Id} leads on: take one of the runs that leave it away.";
-        if (why is null) OfRun(root, layout, Enumerable.Range(0, layout.Runs.Length).First(run => layout.Runs[run].To == point));
+        if (why is null) OfRun(root, layout, PartNames.Feeding(layout, point));
     }
 
     static void Dissolve(JsonObject root, Layout layout, int tee, int leaving, HashSet<int> lostRuns, HashSet<int> lostPoints)
     {
-        var feeding = Enumerable.Range(0, layout.Runs.Length).First(run => layout.Runs[run].To == tee);
+        var feeding = PartNames.Feeding(layout, tee);
         var (runs, points) = (PartNames.List(root, "runs"), PartNames.List(root, "points"));
         var (first, second) = (runs[feeding]!.AsObject(), runs[leaving]!.AsObject());
         second.Remove("leaves");

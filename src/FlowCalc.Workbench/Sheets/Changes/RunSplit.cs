@@ -62,13 +62,13 @@ static class RunSplit
     static (double First, (Place, Direction)? At) ByPlace(JsonObject before, JsonObject behind, Layout layout, Run whole)
     {
         Place[] way = [layout.Points[whole.From].At!.Value, .. whole.Route!.Corners, layout.Points[whole.To].At!.Value];
-        var longest = Enumerable.Range(0, way.Length - 1).MaxBy(leg => PlaceText.Distance(way[leg], way[leg + 1]));
+        var longest = Enumerable.Range(0, way.Length - 1).MaxBy(leg => PlaceText.Between(way[leg], way[leg + 1]).Length);
         var (start, end) = (way[longest], way[longest + 1]);
         var corners = before["via"] as JsonArray ?? [];
         Via(before, corners.Take(longest));
         Via(behind, corners.Skip(longest));
         var middle = new Place(PlaceText.Rounded((start.X + end.X) / 2), PlaceText.Rounded((start.Y + end.Y) / 2), PlaceText.Rounded((start.Z + end.Z) / 2));
-        var along = new Direction((end.X - start.X).Meters, (end.Y - start.Y).Meters, (end.Z - start.Z).Meters);
+        var along = PlaceText.Between(start, end);
         return (Developed([.. way[..(longest + 1)], middle], whole), (middle, along));
     }
 
@@ -76,11 +76,11 @@ static class RunSplit
     static double Developed(Place[] way, Run whole)
     {
         var length = 0.0;
-        for (var leg = 0; leg + 1 < way.Length; leg++) length += PlaceText.Distance(way[leg], way[leg + 1]);
+        for (var leg = 0; leg + 1 < way.Length; leg++) length += PlaceText.Between(way[leg], way[leg + 1]).Length;
         if (whole.Bends.IsEmpty) return length;
         for (var corner = 1; corner + 1 < way.Length; corner++)
         {
-            var turn = PlaceText.Turn(way[corner - 1], way[corner], way[corner + 1]);
+            var turn = PlaceText.Between(way[corner - 1], way[corner]).AngleTo(PlaceText.Between(way[corner], way[corner + 1]));
             length -= whole.Bends[0].Radius.Meters * (2 * Math.Tan(turn / 2) - turn);
         }
         return length;
