@@ -1,4 +1,5 @@
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Checks;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
 using FlowCalc.Api.CutLists;
@@ -45,6 +46,7 @@ app.MapDrawing();
 app.MapReport();
 app.MapCircuit();
 app.MapUpkeep();
+app.MapCheck();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

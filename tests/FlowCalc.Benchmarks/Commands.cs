@@ -24,6 +24,7 @@ internal static class Commands
                 ReportFigures.Print();
                 MountFigures.Print();
                 UpkeepFigures.Print();
+                CheckFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -46,6 +47,9 @@ internal static class Commands
             case ["mount"]:
                 MountFigures.Print();
                 return 0;
+            case ["check"]:
+                CheckFigures.Print();
+                return 0;
             case ["upkeep"]:
                 UpkeepFigures.Print();
                 return 0;
@@ -56,7 +60,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

@@ -1,10 +1,10 @@
+using FlowCalc.Checks;
 using FlowCalc.Examples;
 using FlowCalc.Layouts;
 using FlowCalc.Quantities;
 using FlowCalc.Workbench.Hosting;
 using FlowCalc.Workbench.Reports;
 using FlowCalc.Workbench.Reports.Paper;
-using FlowCalc.Workbench.Solving;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging.Abstractions;
 
@@ -14,6 +14,8 @@ namespace FlowCalc.Benchmarks;
 internal static class ReportFigures
 {
     const string Demo = "raid-pickup";
+
+    static readonly DateOnly Day = new(2026, 11, 25);
 
     public static void Print()
     {
@@ -27,9 +29,9 @@ internal static class ReportFigures
 
     static ReportContent Content(ReadOnlyMemory<byte> document)
     {
-        var layout = LayoutReader.Read(document).Layout ?? throw new InvalidOperationException("The document has faults.");
-        var solved = SolvedLayout.OfFlow(layout, UnitSystem.Metric, CancellationToken.None).WithDischarge(TaskScheduler.Default, CancellationToken.None);
-        if (solved.Discharge is null) throw new InvalidOperationException("There is no discharge.");
-        return ReportContent.Of(ReportSource.Of(solved, CancellationToken.None), CancellationToken.None);
+        var layout = LayoutReader.Read(document, new LayoutReaderOptions { Today = Day }).Layout ?? throw new InvalidOperationException("The document has faults.");
+        var check = LayoutCheck.Of(layout, new(UnitSystem.Metric, Day), TaskScheduler.Default, CancellationToken.None);
+        if (check.Discharge is null) throw new InvalidOperationException("There is no discharge.");
+        return ReportContent.Of(new ReportSource(check), CancellationToken.None);
     }
 }

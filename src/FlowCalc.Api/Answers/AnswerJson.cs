@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using FlowCalc.Api.Catalogue;
+using FlowCalc.Api.Checks;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
 using FlowCalc.Api.CutLists;
@@ -26,6 +27,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(MountAnswer))]
 [JsonSerializable(typeof(CircuitAnswer))]
 [JsonSerializable(typeof(UpkeepAnswer))]
+[JsonSerializable(typeof(CheckAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

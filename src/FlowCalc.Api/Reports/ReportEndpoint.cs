@@ -1,18 +1,17 @@
 using System.Text;
 using FlowCalc.Api.Answers;
-using FlowCalc.Api.CutLists;
-using FlowCalc.Api.Discharge;
+using FlowCalc.Api.Checks;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
-using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
+using FlowCalc.Api.Upkeep;
+using FlowCalc.Checks;
 using FlowCalc.Explanations;
 using FlowCalc.Layouts;
 using FlowCalc.Workbench.Hosting;
 using FlowCalc.Workbench.Reports;
 using FlowCalc.Workbench.Reports.Paper;
-using FlowCalc.Workbench.Solving;
 
 namespace FlowCalc.Api.Reports;
 
@@ -46,35 +45,28 @@ internal static class ReportEndpoint
         var paper = QueryChoice.Read(context.Request, Paper, Papers, ref fault) == 1 ? PaperSize.Letter : PaperSize.A4;
         var date = QueryText.Read(context.Request, Date, ref fault);
         var by = QueryText.Read(context.Request, By, ref fault);
+        var today = UpkeepQuery.Day(context.Request, isRequired: false, ref fault);
         if (fault is not null) return ProblemWriter.WriteAsync(context, fault);
 
-        var options = new LayoutReaderOptions { MaximumPoints = limits.ReportPoints };
-        return LayoutCall.AnswerAsync<WrittenReport>(context, limits, options, limits.ReportTime, Work, report => SendAsync(context, report, paper, markup), Format, Paper, Date, By);
+        var options = new LayoutReaderOptions { MaximumPoints = limits.ReportPoints, Today = today };
+        return LayoutCall.AnswerAsync<WrittenReport>(context, limits, options, limits.ReportTime, Work, report => SendAsync(context, report, paper, markup), Format, Paper, Date, By, UpkeepQuery.TodayName);
 
         WrittenReport? Work(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel)
         {
             why = TooMuch(layout, limits);
             if (why is not null) return null;
-            var solved = SolvedLayout.OfFlow(layout, write.System, cancel);
-            if (solved.Judgement is null)
+            var check = LayoutCheck.Of(layout, new(write.System, today), threads, cancel);
+            if (check.Flow is null)
             {
-                why = Problems.NoAnswer(solved.Flow.Report.Failure ?? "The solve did not converge.");
+                why = Problems.NoAnswer(check.Parts[(int)JobPart.Flow].Why!);
                 return null;
             }
-            var source = ReportSource.Of(solved.WithDischarge(threads, cancel), cancel) with { Date = date, By = by };
-            RequireFinite(source, write);
+            // What the other calls would not answer is no result here either: they throw at a number that is not finite.
+            CheckAnswers.Of(check, write);
+            var source = new ReportSource(check) { Date = date, By = by };
             var content = ReportContent.Of(source, cancel);
             return new(content, isPdf ? ReportPdf.Write(content, paper, cancel) : null);
         }
-    }
-
-    // What the other calls would not answer is no result here either: they throw at a number that is not finite.
-    static void RequireFinite(ReportSource source, UnitWriter write)
-    {
-        var solved = source.Solved;
-        FlowAnswers.Of(solved.Layout, solved.Flow, solved.Judgement!, write);
-        if (solved is { Discharge: { } discharge, DischargeJudgement: { } judged }) DischargeAnswers.Of(solved.Layout, discharge, judged, write);
-        CutListAnswers.Of(solved.Layout, source.Cuts, source.CutsJudged, write);
     }
 
     static Problem? TooMuch(Layout layout, ServiceLimits limits)

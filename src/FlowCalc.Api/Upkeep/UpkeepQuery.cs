@@ -27,23 +27,35 @@ internal sealed record UpkeepQuery(DateOnly Today, Temperature? Temperature, boo
     public static UpkeepQuery? Read(HttpRequest request, out Problem? fault)
     {
         fault = null;
-        var today = Day(request, ref fault);
+        var today = Day(request, isRequired: true, ref fault);
         var temperature = Degrees(request, ref fault);
         var format = QueryChoice.Read(request, FormatName, Formats, ref fault);
         return fault is null && today is { } day ? new(day, temperature, format == 1) : null;
     }
 
-    static DateOnly? Day(HttpRequest request, ref Problem? fault)
+    /// <summary>Reads the day.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="isRequired">Whether leaving it out is a fault.</param>
+    /// <param name="fault">What does not fit is put to it.</param>
+    /// <returns>The day; null where it is left out, or does not fit.</returns>
+    public static DateOnly? Day(HttpRequest request, bool isRequired, ref Problem? fault)
     {
         const string right = "today is the day for which the dates are judged, such as 2026-11-25 (ISO 8601, 1900-01-01 to 2999-12-31); the machine's own clock is never asked.";
-        if (!request.Query.TryGetValue(TodayName, out var values)) fault = Problems.Together(fault, Problems.Query(TodayName, "It is missing: " + right));
+        if (!request.Query.TryGetValue(TodayName, out var values))
+        {
+            if (isRequired) fault = Problems.Together(fault, Problems.Query(TodayName, "It is missing: " + right));
+        }
         else if (values.Count != 1) fault = Problems.Together(fault, Problems.Query(TodayName, "It stands more than once; once is enough."));
         else if (DateOnly.TryParseExact(values[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2999) return day;
         else fault = Problems.Together(fault, Problems.Query(TodayName, $"\"{Problems.Shortened(values[0] ?? "")}\" does not fit; {right}"));
         return null;
     }
 
-    static Temperature? Degrees(HttpRequest request, ref Problem? fault)
+    /// <summary>Reads the temperature at which the gauge is to be told.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="fault">What does not fit is put to it.</param>
+    /// <returns>The temperature; null where it is left out, or does not fit.</returns>
+    public static Temperature? Degrees(HttpRequest request, ref Problem? fault)
     {
         if (!request.Query.TryGetValue(TemperatureName, out var values)) return null;
         if (values.Count != 1) fault = Problems.Together(fault, Problems.Query(TemperatureName, "It stands more than once; once is enough."));

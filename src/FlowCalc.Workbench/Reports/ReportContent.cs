@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Checks;
 using FlowCalc.Workbench.Figures;
 using FlowCalc.Workbench.Reports.Sections;
 
@@ -16,13 +17,11 @@ public sealed record ReportContent(string Title, ImmutableArray<(string Name, st
     /// <summary>The report of a layout.</summary>
     /// <param name="source">The layout with its answers.</param>
     /// <param name="cancel">Stops the work.</param>
-    /// <exception cref="ArgumentException">The flow has not converged.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ReportContent Of(ReportSource source, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(source);
         var solved = source.Solved;
-        if (solved.Judgement is null) throw new ArgumentException("The flow has not converged.", nameof(source));
         var shown = new Shown(solved.Units, solved.Layout.AmbientPressure);
         IEnumerable<ReportSection?> sections =
         [
@@ -35,11 +34,19 @@ public sealed record ReportContent(string Title, ImmutableArray<(string Name, st
             DischargeSection.Of(solved, shown),
             FindingSection.Of(source),
             CutListSection.Of(source, shown),
+            .. RestOfTheJob(source.Check, shown),
             MethodSection.Of(solved, cancel),
-            ClosingSections.Cautions(solved.Layout),
-            ClosingSections.LeftOut(solved),
+            ClosingSections.Cautions(source.Check),
+            ClosingSections.LeftOut(source.Check),
             ClosingSections.Signatures(),
         ];
         return new(solved.Layout.Title ?? "Fire-suppression line without a title", OpeningSection.Facts(source), [.. sections.OfType<ReportSection>()]);
+    }
+
+    /// <summary>What is said of the bottle's mount, the firing circuit and the dates, as far as the document has them; on the page as in the report.</summary>
+    internal static IEnumerable<ReportSection> RestOfTheJob(LayoutCheck check, Shown shown)
+    {
+        IEnumerable<ReportSection?> sections = [MountSection.Of(check, shown), CircuitSection.Of(check, shown), UpkeepSection.Of(check, shown)];
+        return sections.OfType<ReportSection>();
     }
 }

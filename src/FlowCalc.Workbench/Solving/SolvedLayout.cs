@@ -1,3 +1,4 @@
+using FlowCalc.Checks;
 using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
@@ -25,6 +26,16 @@ public sealed record SolvedLayout(Layout Layout, UnitSystem Units, FlowResult Fl
     /// <summary>All findings, those of the flow first; one that both have stands once.</summary>
     public IEnumerable<Finding> Findings =>
         (Judgement?.Findings ?? []).Concat((DischargeJudgement?.Findings ?? []).Where(finding => Judgement?.Findings.Any(other => other.Message == finding.Message) != true));
+
+    /// <summary>The flow and the discharge of a check.</summary>
+    /// <param name="check">The check; its flow has converged.</param>
+    /// <exception cref="ArgumentException">It has no flow.</exception>
+    public static SolvedLayout Of(LayoutCheck check)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        if (check.Flow is not { } flow) throw new ArgumentException("The flow has not converged.", nameof(check));
+        return new(check.Layout, check.Ask.Units, flow.Result, flow.Judgement) { Discharge = check.Discharge?.Result, DischargeJudgement = check.Discharge?.Judgement };
+    }
 
     /// <summary>Solves and judges the flow.</summary>
     /// <param name="layout">The layout.</param>

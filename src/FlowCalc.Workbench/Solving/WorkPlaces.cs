@@ -16,7 +16,15 @@ public sealed class WorkPlaces(TaskScheduler cases) : IDisposable
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public async Task<T> DoAsync<T>(Func<T> work, CancellationToken cancel)
     {
-        await free.WaitAsync(cancel);
+        try
+        {
+            await free.WaitAsync(cancel);
+        }
+        catch (ObjectDisposedException closed)
+        {
+            // The service is shutting down; a page that still asks gets nothing, which is no error.
+            throw new OperationCanceledException("The service is shutting down.", closed);
+        }
         try
         {
             return await Task.Run(work, cancel);

@@ -93,6 +93,12 @@ export function onHash(page) {
   addEventListener("hashchange", () => { if (location.hash) page.invokeMethodAsync("FollowLink"); });
 }
 
+/** The day that the browser's clock shows, ISO 8601. */
+export function today() {
+  const now = new Date();
+  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+}
+
 /** Saves a text as a file. */
 export function saveText(name, text, type) {
   save(name, new Blob([text], { type }));

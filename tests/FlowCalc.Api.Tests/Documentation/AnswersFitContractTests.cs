@@ -109,9 +109,12 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("metric")]
     [InlineData("us")]
     [InlineData("si")]
-    public async Task Circuit_and_upkeep_fit_the_schema_that_the_contract_publishes(string units)
+    public async Task Circuit_upkeep_and_check_fit_the_schema_that_the_contract_publishes(string units)
     {
         var contract = await Contract.Published(service);
+
+        Assert.Empty(contract.Breaks("CheckAnswer", await caller.PostCheck(Documents.Demo, "?today=2026-11-25&units=" + units).Json(200)));
+        Assert.Empty(contract.Breaks("CheckAnswer", await caller.PostCheck(Documents.SmallWith(_ => { }), "?units=" + units).Json(200)));
 
         Assert.Empty(contract.Breaks("CircuitAnswer", await caller.PostCircuit(Documents.Demo, "?units=" + units).Json(200)));
         Assert.Empty(contract.Breaks("UpkeepAnswer", await caller.PostUpkeep(Documents.Demo, "?today=2026-11-25&temperature=5%20%C2%B0C&units=" + units).Json(200)));

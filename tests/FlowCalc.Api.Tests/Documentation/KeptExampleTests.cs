@@ -105,6 +105,15 @@ public sealed class KeptExampleTests(Service service) : IDisposable
         await Compare("upkeep", JsonSerializer.SerializeToElement(answer));
     }
 
+    [Fact]
+    public async Task Kept_check_of_the_demo_is_what_the_service_answers()
+    {
+        var answer = JsonNode.Parse((await caller.PostCheck(Documents.Demo, "?today=2026-11-25&temperature=5%20%C2%B0C").Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare("check", JsonSerializer.SerializeToElement(answer));
+    }
+
     // Long lists are shown by their first two entries.
     [Theory]
     [InlineData("agents", "/v1/agents")]

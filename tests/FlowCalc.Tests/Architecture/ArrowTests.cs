@@ -31,8 +31,10 @@ public class ArrowTests
         { "Circuits", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Routes", "Findings", "Studies", "Mounts", "Upkeep"] },
         { "Upkeep", ["Networks", "Flows", "Discharge", "Explanations", "Routes", "Findings", "Studies", "Mounts", "Circuits"] },
         { "Mounts", ["Losses", "Networks", "Flows", "Discharge", "Explanations", "Routes", "Findings", "Studies"] },
-        { "Findings", ["Studies", "Explanations"] },
-        { "Studies", ["Explanations"] },
+        { "Findings", ["Studies", "Explanations", "Checks"] },
+        { "Studies", ["Explanations", "Checks"] },
+        { "Explanations", ["Checks"] },
+        { "Checks", ["Studies", "Explanations"] },
     };
 
     [Theory]

@@ -40,6 +40,26 @@ public sealed class StudyTabTests(Site site)
     }
 
     [Fact]
+    public async Task Whole_job_shows_every_part_with_its_verdict_and_the_day_moves_the_dates()
+    {
+        var page = await site.OpenAsync();
+        var panel = await TabAsync(page, "Whole job");
+        await panel.GetByLabel("Day for which dates are judged").FillAsync("2026-11-25");
+
+        await Expect(panel.GetByRole(AriaRole.Region, new() { Name = "Parts of the job" }).Locator("tbody tr")).ToHaveCountAsync(6);
+        await Expect(panel.GetByRole(AriaRole.Heading, new() { Name = "Mount of the bottle" })).ToBeVisibleAsync();
+        await Expect(panel.GetByRole(AriaRole.Heading, new() { Name = "Firing circuit" })).ToBeVisibleAsync();
+        await Expect(panel.GetByText("Judged for 2026-11-25")).ToBeVisibleAsync();
+        await Expect(panel.GetByRole(AriaRole.Region, new() { Name = "Findings of the rest of the job" })).Not.ToContainTextAsync("service-overdue");
+        await Site.KeepPictureAsync(page, "whole-job");
+        await panel.GetByLabel("Day for which dates are judged").FillAsync("2028-06-01");
+
+        await Expect(panel.GetByRole(AriaRole.Region, new() { Name = "Findings of the rest of the job" })).ToContainTextAsync("service-overdue");
+        await panel.GetByLabel("Day for which dates are judged").FillAsync("2020-06-01");
+        await Expect(panel.Locator("p[role=status]")).ToContainTextAsync("/service/lastService");
+    }
+
+    [Fact]
     public async Task Sizes_found_become_the_document_and_can_be_undone()
     {
         var page = await site.OpenAsync();

@@ -12,7 +12,7 @@ static class BenchPage
     public static readonly string[] Parts = ["Chosen", "Points", "Runs", "Supply", "Stock", "Text"];
 
     /// <summary>The tabs of further questions, in their order.</summary>
-    public static readonly string[] Studies = ["Discharge", "Compare", "Size", "Tolerance", "Cut list", "Report", "Request"];
+    public static readonly string[] Studies = ["Discharge", "Compare", "Size", "Tolerance", "Cut list", "Whole job", "Report", "Request"];
 
     /// <summary>The answer in a sentence.</summary>
     public static ILocator Lead(this IPage page) => page.Locator(".lead");

@@ -13,7 +13,7 @@ public sealed class PrintedPageTests(Site site)
     [Fact]
     public async Task Page_prints_on_as_many_sheets_as_the_file_has_and_nothing_sticks_out()
     {
-        var content = ReportContent.Of(ReportSource.Of(Solved.Demo, TestContext.Current.CancellationToken), TestContext.Current.CancellationToken);
+        var content = ReportContent.Of(new ReportSource(Solved.Check("raid-pickup")), TestContext.Current.CancellationToken);
         var html = await new StaticMarkup(new ServiceCollection().BuildServiceProvider(), NullLoggerFactory.Instance)
             .RenderAsync<Report>(new() { [nameof(Report.Content)] = content, [nameof(Report.Paper)] = PaperSize.A4 });
         var file = new ReadPdf(ReportPdf.Write(content, PaperSize.A4, TestContext.Current.CancellationToken));

@@ -13,7 +13,7 @@ public sealed class ReportPdfTests
     [Theory, MemberData(nameof(Examples))]
     public void Every_example_is_written_within_its_sheets_with_its_fonts_cautions_and_nothing_approved(string example)
     {
-        var source = ReportSource.Of(Solved.Of(example), TestContext.Current.CancellationToken);
+        var source = new ReportSource(Solved.Check(example));
 
         var pdf = new ReadPdf(Write(source, PaperSize.A4));
 
@@ -68,10 +68,26 @@ public sealed class ReportPdfTests
     }
 
     [Fact]
+    public void Mount_circuit_and_dates_stand_in_the_report_of_a_document_that_has_them_and_what_is_missing_is_named()
+    {
+        var demo = new ReadPdf(Write(new(Solved.Check("raid-pickup", new(2026, 11, 25))), PaperSize.A4));
+        var boat = new ReadPdf(Write(new(Solved.Check("boat-engine-space")), PaperSize.A4));
+
+        foreach (var title in (string[])["Mount of the bottle", "Firing circuit", "Dates, weight and gauge"])
+        {
+            Assert.Contains(demo.Lines, line => line.EndsWith(title, StringComparison.Ordinal));
+            Assert.DoesNotContain(boat.Lines, line => line.EndsWith(title, StringComparison.Ordinal));
+        }
+        Assert.Empty(demo.Outside);
+        Assert.Contains("Judged for 2026-11-25", demo.Text, StringComparison.Ordinal);
+        Assert.Contains("The document has no mount", boat.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Hostile_names_are_text_and_break_nothing()
     {
-        var solved = Solved.Renamed(at => Hostile[at % Hostile.Length] + at);
-        var source = ReportSource.Of(solved with { Layout = solved.Layout with { Title = string.Join(' ', Hostile), Note = new string('n', 9_000) + " (end) \\" } }, TestContext.Current.CancellationToken) with { Date = "<b>", By = "</body>" };
+        var layout = Solved.Renamed(at => Hostile[at % Hostile.Length] + at).Layout with { Title = string.Join(' ', Hostile), Note = new string('n', 9_000) + " (end) \\" };
+        var source = new ReportSource(Solved.Check("raid-pickup") with { Layout = layout }) with { Date = "<b>", By = "</body>" };
 
         var pdf = new ReadPdf(Write(source, PaperSize.Letter));
 
@@ -90,7 +106,7 @@ public sealed class ReportPdfTests
         Assert.True(pdf.Lines.Count(line => line == "equation form, symbols in SI units where it holds source") >= 2);
     }
 
-    static ReportSource Demo() => ReportSource.Of(Solved.Demo, TestContext.Current.CancellationToken);
+    static ReportSource Demo() => new(Solved.Check("raid-pickup"));
 
     static byte[] Write(ReportSource source, PaperSize paper) => ReportPdf.Write(ReportContent.Of(source, TestContext.Current.CancellationToken), paper, TestContext.Current.CancellationToken);
 }

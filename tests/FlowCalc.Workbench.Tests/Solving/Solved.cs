@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using FlowCalc.Checks;
 using FlowCalc.Discharge;
 using FlowCalc.Examples;
 using FlowCalc.Layouts;
@@ -14,6 +15,8 @@ static class Solved
 {
     static readonly ConcurrentDictionary<(string, Quantities.UnitSystem), Lazy<SolvedLayout>> Known = new();
 
+    static readonly ConcurrentDictionary<(string, DateOnly?), Lazy<LayoutCheck>> Checks = new();
+
     public static TheoryData<string> Examples => [.. ExampleCatalogue.All.Select(example => example.Name)];
 
     public static SolvedLayout Demo => Of("raid-pickup");
@@ -25,6 +28,10 @@ static class Solved
 
     public static SolvedLayout Solve(Layout layout, Quantities.UnitSystem units = Quantities.UnitSystem.Metric) =>
         SolvedLayout.OfFlow(layout, units, CancellationToken.None).WithDischarge(TaskScheduler.Default, CancellationToken.None);
+
+    /// <summary>An example with everything that it has data for.</summary>
+    public static LayoutCheck Check(string example, DateOnly? today = null) =>
+        Checks.GetOrAdd((example, today), key => new(() => LayoutCheck.Of(Layout(key.Item1), new(Quantities.UnitSystem.Metric, key.Item2), TaskScheduler.Default, CancellationToken.None))).Value;
 
     public static Shown Shown(this SolvedLayout solved) => new(solved.Units, solved.Layout.AmbientPressure);
 

@@ -9,7 +9,7 @@ static class AssumptionSection
 
     public static ReportSection? Of(ReportSource source)
     {
-        var all = source.Solved.Flow.Assumptions.Concat(source.Solved.Discharge?.Assumptions ?? []).Concat(source.CutsJudged.Assumptions).Distinct().ToArray();
+        var all = source.Check.Assumptions.ToArray();
         if (all.Length == 0) return null;
         var rows = all.GroupBy(assumption => (assumption.Value, assumption.Source)).Select(alike => new[] { ReportTable.Few([.. alike.Select(assumption => assumption.Pointer).Distinct()], MostPlaces), alike.Key.Value, alike.Key.Source });
         return new("Assumptions taken",
