@@ -81,7 +81,9 @@ internal static class DocumentCall
         where TAnswer : class
     {
         using var time = CancellationTokenSource.CreateLinkedTokenSource(gone);
-        time.CancelAfter(longest);
+        // Timers count whole milliseconds and may fire late: less than one is over at once.
+        if (longest < TimeSpan.FromMilliseconds(1)) time.Cancel();
+        else time.CancelAfter(longest);
         try
         {
             return JsonBody.Read(body, read, out fault, time.Token) is { } request ? work(request, write, out fault, time.Token) : null;

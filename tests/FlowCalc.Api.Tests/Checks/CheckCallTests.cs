@@ -92,7 +92,7 @@ public sealed class CheckCallTests(Service service) : IDisposable
     [Theory]
     [InlineData("Limits:CheckPoints", "5", "points")]
     [InlineData("Limits:CheckParts", "10", "this call takes 10")]
-    [InlineData("Limits:CheckTime", "00:00:00.0001", "s")]
+    [InlineData("Limits:CheckTime", "00:00:00.0001", "0.0001 s")]
     public async Task Over_a_limit_the_call_says_which(string key, string value, string words)
     {
         await using var small = Service.With((key, value));

@@ -32,15 +32,15 @@ public sealed class DischargeLoadTests(Service service) : IDisposable
     [Fact]
     public async Task Time_limit_ends_the_work_soon_after()
     {
-        await using var hasty = Service.With(("Limits:DischargeTime", "00:00:00.05"));
+        await using var hasty = Service.With(("Limits:DischargeTime", "00:00:00.05"), ("Limits:DischargePoints", "10000"));
         using var other = hasty.Caller();
-        await other.PostDischarge(DischargeDocuments.Chain(500)).Fault(422);
+        await other.PostDischarge(DischargeDocuments.Chain(10_000)).Fault(422);
 
         var watch = Stopwatch.StartNew();
-        await other.PostDischarge(DischargeDocuments.Chain(500)).Fault(422);
+        await other.PostDischarge(DischargeDocuments.Chain(10_000)).Fault(422);
 
-        // Between two looks at the clock lies one solve of the line, a few milliseconds; the rest is a busy machine's.
-        Assert.InRange(watch.Elapsed.TotalSeconds, 0.04, 2);
+        // The whole answer takes minutes. Between two looks at the clock lies one solve of the line, some milliseconds; the rest is a busy machine's.
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 20);
     }
 
     [Fact]

@@ -119,7 +119,7 @@ public sealed class MountTests(Service service) : IDisposable
     public async Task Largest_mount_is_answered()
     {
         // Beside all other tests on a small machine a request may wait for its turn.
-        await using var patient = Service.With(("Limits:MountTime", "00:00:20"));
+        await using var patient = Service.With(("Limits:MountTime", "00:02:00"));
         using var limited = patient.Caller();
         var document = DemoWith(demo =>
         {

@@ -174,7 +174,7 @@ public sealed class SizeTests(Service service) : IDisposable
     public async Task Stock_points_and_time_have_limits_of_their_own()
     {
         using var tight = Service.With(("Limits:SizeStock", "1"), ("Limits:SizePoints", "3"));
-        using var hurried = Service.With(("Limits:SizeTime", "00:00:00.001"));
+        using var hurried = Service.With(("Limits:SizeTime", "00:00:00.0001"));
         using var one = tight.Caller();
         using var other = hurried.Caller();
 
@@ -184,7 +184,7 @@ public sealed class SizeTests(Service service) : IDisposable
         var errors = many.GetProperty("errors").EnumerateObject().ToDictionary(error => error.Name, error => error.Value[0].GetString()!);
         Assert.Contains("at most 1", errors["/stock/tubes"], StringComparison.Ordinal);
         Assert.Contains(errors.Keys, pointer => pointer.StartsWith("/layout/points", StringComparison.Ordinal));
-        Assert.Contains("0.001 s", slow.GetProperty("errors").GetProperty("")[0].GetString(), StringComparison.Ordinal);
+        Assert.Contains("0.0001 s", slow.GetProperty("errors").GetProperty("")[0].GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

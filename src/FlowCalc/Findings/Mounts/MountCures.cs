@@ -7,14 +7,15 @@ namespace FlowCalc.Findings.Mounts;
 /// <summary>Looks for the change of the mount that clears a finding, by working the changed mount out and judging it again.</summary>
 static class MountCures
 {
-    // Work is bounded by counts: so many bolts in all that are worked out over all changes tried.
-    const int MostBolts = 1_000;
+    // Work is bounded by counts over all changes tried: so many bolts in all, and so many bolts times loads.
+    const int MostBolts = 1_000, MostLoads = 13_000;
 
     /// <summary>Adds the first change that clears each failure and warning and makes nothing else fail; where none does, says how many were tried.</summary>
     public static void Add(JudgedMount judged, FindingList findings, CancellationToken cancellationToken)
     {
         var mount = judged.Mount;
-        var left = MostBolts / (mount.Bolts.At.Length + (mount.Adapter?.Bolts.At.Length ?? 0));
+        var bolts = mount.Bolts.At.Length + (mount.Adapter?.Bolts.At.Length ?? 0);
+        var left = Math.Min(MostBolts / bolts, MostLoads / (bolts * Math.Max(1, mount.Loads.Length)));
         for (var at = 0; at < findings.Entries.Count; at++)
         {
             var entry = findings.Entries[at];
