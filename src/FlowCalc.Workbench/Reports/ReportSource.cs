@@ -1,6 +1,5 @@
 using FlowCalc.Checks;
 using FlowCalc.Findings;
-using FlowCalc.Routes;
 using FlowCalc.Workbench.Solving;
 
 namespace FlowCalc.Workbench.Reports;
@@ -23,7 +22,4 @@ public sealed record ReportSource(LayoutCheck Check)
 
     /// <summary>All findings, the gravest first.</summary>
     public IEnumerable<Finding> Findings => Check.AllFindings;
-
-    /// <summary>The cut list.</summary>
-    public CutList Cuts => Check.CutList.Result;
 }

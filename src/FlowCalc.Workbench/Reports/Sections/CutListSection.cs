@@ -11,9 +11,8 @@ namespace FlowCalc.Workbench.Reports.Sections;
 /// <summary>What is cut, bent and ordered.</summary>
 static class CutListSection
 {
-    public static ReportSection Of(ReportSource source, Shown shown)
+    public static ReportSection Of(Layout layout, CutList cuts, Shown shown)
     {
-        var (layout, cuts) = (source.Solved.Layout, source.Cuts);
         var write = new BenchLength(shown.System);
         var pieces = cuts.Runs.SelectMany(cut => cut.Pieces).ToArray();
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();

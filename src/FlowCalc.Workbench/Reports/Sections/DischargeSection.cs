@@ -4,27 +4,25 @@ using FlowCalc.Layouts;
 using FlowCalc.Workbench.Charts;
 using FlowCalc.Workbench.Figures;
 using FlowCalc.Workbench.Reports.Blocks;
-using FlowCalc.Workbench.Solving;
 using UnitsNet;
 
 namespace FlowCalc.Workbench.Reports.Sections;
 
-/// <summary>The discharge in every case, the slowest with its nozzles and charts; none of a supply that is no bottle.</summary>
+/// <summary>The discharge in every case, the slowest with its nozzles and charts.</summary>
 static class DischargeSection
 {
-    public static ReportSection? Of(SolvedLayout solved, Shown shown)
+    public static ReportSection Of(Layout layout, DischargeResult discharge, Shown shown)
     {
-        if (solved.Discharge is not { } discharge) return null;
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
         blocks.Add(new ReportParagraph(Required(discharge, shown)));
         blocks.Add(ReportTable.Of("Cases of temperature and attitude: pressure in the bottle before the valve opens, when the dip tube draws gas, what stays in bottle and tubes", ["case", "#bottle", "#first, last arrival", "#gas from", "#95 % out", "#its band", "#left", "most starved"],
-            discharge.Cases.Select(one => Row(solved.Layout, one, shown))));
+            discharge.Cases.Select(one => Row(layout, one, shown))));
         if (WorstCase.Of(discharge) is not { } worst) return new("Discharge by case", blocks.ToImmutable());
 
         blocks.Add(new ReportHeading($"The slowest case: {CaseWords.Of(worst, shown)}"));
         blocks.Add(ReportTable.Of("Nozzles", ["nozzle", "#arrival", "#mass", "#share", "#share's band", "#wanted", "#deviation", "#95 % of its own", "#least pressure"],
-            worst.Nozzles.Select((nozzle, at) => Row(solved.Layout, worst, nozzle, at, shown))));
-        blocks.Add(new ReportFigure(FlowChart.Of(solved.Layout, worst, shown, ChartSize.Paper)));
+            worst.Nozzles.Select((nozzle, at) => Row(layout, worst, nozzle, at, shown))));
+        blocks.Add(new ReportFigure(FlowChart.Of(layout, worst, shown, ChartSize.Paper)));
         blocks.Add(new ReportFigure(BottleChart.Of(worst, shown, ChartSize.Paper)));
         if (worst.Band is { } band) blocks.Add(new ReportParagraph($"The band is the same discharge with what the model leaves open all one way and all the other: {string.Join("; ", band.From)}."));
         if (worst.QuasiSteady is { } steady) blocks.Add(new ReportParagraph(steady.Verdict));

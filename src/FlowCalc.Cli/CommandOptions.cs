@@ -1,0 +1,56 @@
+using System.CommandLine;
+using System.Globalization;
+using FlowCalc.Findings;
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Cli;
+
+/// <summary>What every command takes beside its document.</summary>
+sealed class CommandOptions
+{
+    const string Dash = "-";
+
+    readonly Argument<string> file = new("file") { Description = "The document; - or nothing for standard input.", DefaultValueFactory = _ => Dash };
+
+    readonly Option<UnitSystem> units = new("--units") { Description = "Units of the answer: metric, us or si.", DefaultValueFactory = _ => UnitSystem.Metric };
+
+    readonly Option<bool> json = new("--json") { Description = "Answer in JSON, as the service does." };
+
+    readonly Option<bool> strict = new("--strict") { Description = "End with 1 where there is a warning too." };
+
+    /// <summary>Puts them on a command.</summary>
+    public void AddTo(Command command, bool withJson = true)
+    {
+        command.Arguments.Add(file);
+        command.Options.Add(units);
+        if (withJson) command.Options.Add(json);
+        command.Options.Add(strict);
+    }
+
+    /// <summary>What was asked.</summary>
+    public Asked Asked(ParseResult line, IProgress<int>? progress = null) =>
+        new(line.GetValue(units), line.GetValue(json), line.GetValue(strict) ? Severity.Warn : Severity.Fail, progress);
+
+    /// <summary>The document.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public async Task<ReadOnlyMemory<byte>> ReadAsync(ParseResult line, Terminal terminal, CancellationToken cancel)
+    {
+        if (line.GetValue(file) is { } path and not Dash) return await File.ReadAllBytesAsync(path, cancel);
+        using var whole = new MemoryStream();
+        await terminal.Input.CopyToAsync(whole, cancel);
+        return whole.ToArray();
+    }
+
+    /// <summary>An option that is a day.</summary>
+    public static Option<DateOnly?> Day() => new("--today")
+    {
+        Description = "The day for which dates are judged, such as 2026-11-25; without it they are not, and no clock is asked.",
+        CustomParser = result =>
+        {
+            var text = result.Tokens.Single().Value;
+            if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
+            result.AddError($"--today: \"{text}\" is no day; one is written as 2026-11-25.");
+            return null;
+        },
+    };
+}
