@@ -49,6 +49,7 @@ static class CommandLine
             root.Subcommands.Add(AnswerCommand.Of(job.Name, job.Description, _ => job, terminal));
         root.Subcommands.Add(AnswerCommand.OfCheck(terminal));
         root.Subcommands.Add(ReportCommand.Of(terminal));
+        root.Subcommands.Add(ExchangeCommand.Of(terminal));
         return root;
     }
 }

@@ -9,7 +9,7 @@ import { AnalysisStatistic, CountType, InitHydOption, LinkProperty, NodeProperty
 const engineGravity = 32.2 * 0.3048;
 const standardGravity = 9.80665;
 
-const workspace = new Workspace();
+export const workspace = new Workspace();
 await workspace.loadModule();
 
 /** The tightest that the engine takes: it would quietly clip a smaller one. */

@@ -2,6 +2,7 @@ import { readFile, readdir } from "node:fs/promises";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { EpanetTree, engineVersion, tightest } from "./epanet.mjs";
+import { compareExchanged } from "./exchange.mjs";
 import { layoutOf, treeOf } from "./layout.mjs";
 import { withService } from "./service.mjs";
 import { handmadeTrees, randomTree } from "./trees.mjs";
@@ -81,10 +82,16 @@ async function compareAll(address, { count, seed, layouts }) {
     seen.reynolds = Math.min(seen.reynolds, result.reynolds ?? Infinity);
     seen.pressure = Math.min(seen.pressure, result.pressure ?? Infinity);
   }
+  const { examples } = await (await fetch(new URL("/v1/examples", address))).json();
+  for (const { name } of examples) {
+    const result = await compareExchanged(address, name).catch((error) => ({ ok: false, text: error.message }));
+    console.log(`${result.ok ? "ok  " : "FAIL"} exchanged ${name}: ${result.text}`);
+    if (result.ok) passed++; else failed++;
+  }
   console.log(`worst nozzle ${percent(seen.nozzle)} of ${percent(nozzleTolerance)}, worst total ${percent(seen.total)} of ${percent(totalTolerance)}`);
   console.log(`least Reynolds number ${seen.reynolds.toFixed(0)}, least nozzle pressure ${percent(seen.pressure)} of the supply's`);
   console.log(`${passed} passed, ${failed} failed`);
-  return failed === 0 && passed === trees.length && passed > count;
+  return failed === 0 && passed === trees.length + examples.length && passed > count;
 }
 
 function read(words) {

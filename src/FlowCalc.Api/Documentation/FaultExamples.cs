@@ -95,6 +95,11 @@ internal static class FaultExamples
                 ("no-service", "A layout without a service", Problems.Unread([new LayoutFault("/service", UpkeepEndpoint.Missing)])),
                 ("day", "No day is given", Problems.Query(UpkeepQuery.TodayName, "It is missing: today is the day for which the dates are judged, such as 2026-11-25.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.UpkeepTime))],
+            "Exchange" => [
+                layout,
+                ("no-answer", "A flow that was not found", Problems.NoAnswer("The solve did not converge.")),
+                ("not-written", "An agent that the format does not know", Problems.NotWritten("Nitrogen is no liquid; the format knows liquids alone")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.FlowTime))],
             "Check" => [
                 layout,
                 ("too-much", "More parts than the call takes", Problems.TooMuch($"Its runs, bends, fittings, clips and hot places are {limits.CheckParts + 1L} together; this call takes {limits.CheckParts}.")),

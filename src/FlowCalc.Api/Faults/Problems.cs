@@ -59,6 +59,9 @@ internal static class Problems
     public static Problem NoAnswer(string why) =>
         Of(422, "The layout was understood, but its flow was not found.", new Dictionary<string, string[]> { [""] = [why] });
 
+    public static Problem NotWritten(string why) =>
+        Of(422, "The layout was understood, but the format cannot hold it.", new Dictionary<string, string[]> { [""] = [why + "."] });
+
     public static Problem TooSlow(TimeSpan limit) =>
         Of(422, "The layout takes too long to answer.", new Dictionary<string, string[]>
         {

@@ -127,7 +127,7 @@ public sealed class CommandTests(Service service) : IDisposable
         var said = await Said.OfAsync("", "--help");
 
         Assert.Equal(0, said.Code);
-        foreach (var command in (string[])["flow", "discharge", "compare", "size", "tolerance", "cut-list", "check", "report"]) Assert.Contains(command, said.Output, StringComparison.Ordinal);
+        foreach (var command in (string[])["flow", "discharge", "compare", "size", "tolerance", "cut-list", "check", "report", "exchange"]) Assert.Contains(command, said.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -42,6 +42,19 @@ public sealed class ReportCommandTests(Service service) : IDisposable
     }
 
     [Fact]
+    public async Task A_file_for_another_program_is_the_one_that_the_service_gives()
+    {
+        using var own = await caller.PostLayout("/v1/exchange", Encoding.UTF8.GetBytes(Documents.Demo));
+
+        var said = await Said.OfAsync(Documents.Demo, "exchange");
+        var refused = await Said.OfAsync(Encoding.UTF8.GetString(Examples.ExampleCatalogue.Find("cabinet-inert-gas")!.Value.Span), "exchange");
+
+        Assert.Equal(await own.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken), said.Bytes);
+        Assert.Equal((0, 2), (said.Code, refused.Code));
+        Assert.Contains("no liquid", refused.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_document_with_faults_gives_no_file()
     {
         var path = Path.Combine(Path.GetTempPath(), $"flowcalc-{Guid.NewGuid():N}.html");

@@ -53,7 +53,7 @@ public sealed class ContractTests(Service service)
         var contract = await Contract.Published(service);
 
         var operations = contract.Operations().ToList();
-        Assert.Equal(24, operations.Count);
+        Assert.Equal(25, operations.Count);
         foreach (var (path, _, operation) in operations)
         {
             foreach (var field in (string[])["operationId", "summary", "description"])
@@ -97,6 +97,7 @@ public sealed class ContractTests(Service service)
     [InlineData("/v1/mount", "10000 points", "layout", "time", "query")]
     [InlineData("/v1/circuit", "10000 points", "layout", "no-circuit", "time", "query")]
     [InlineData("/v1/upkeep", "10000 points", "layout", "no-service", "day", "time", "query")]
+    [InlineData("/v1/exchange", "100000 points", "layout", "no-answer", "not-written", "time", "query")]
     [InlineData("/v1/check", "200 points", "layout", "too-much", "time", "query")]
     public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {

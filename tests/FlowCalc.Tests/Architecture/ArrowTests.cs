@@ -35,6 +35,7 @@ public class ArrowTests
         { "Studies", ["Explanations", "Checks"] },
         { "Explanations", ["Checks"] },
         { "Checks", ["Studies", "Explanations"] },
+        { "Exchange", ["Discharge", "Findings", "Studies", "Explanations", "Routes", "Mounts", "Circuits", "Upkeep", "Checks"] },
     };
 
     [Theory]
