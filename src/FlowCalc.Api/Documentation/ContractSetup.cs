@@ -13,7 +13,7 @@ internal static class ContractSetup
     const string Path = "/openapi/v1.json", Page = "/docs";
 
     const string PagePolicy =
-        "default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self' data:; connect-src 'self'; worker-src 'self' blob:";
+        "default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self' data:; connect-src 'self'; worker-src 'self' blob:; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
     /// <summary>Registers what makes the contract.</summary>
     public static void AddContract(this WebApplicationBuilder builder)

@@ -22,6 +22,8 @@ internal static class Problems
 
     public static Problem TooLarge(ServiceLimits limits) => Of(413, Invariant($"The body is larger than {limits.BodyBytes} bytes, the most that this service takes."));
 
+    public static Problem NoKey() => Of(401, "This service asks callers from other machines for a key, as a bearer token or as the password of Basic authentication, and this request has none that it knows.");
+
     public static Problem WrongType(string? read) =>
         Of(415, $"The content type is {(string.IsNullOrEmpty(read) ? "missing" : $"\"{Shortened(read)}\"")}; send application/json, or a type that ends in +json, in UTF-8.");
 

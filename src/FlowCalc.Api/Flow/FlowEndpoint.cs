@@ -3,6 +3,7 @@ using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Explanations;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Operations;
 using FlowCalc.Api.Requests;
 using FlowCalc.Explanations;
 using FlowCalc.Findings;
@@ -24,8 +25,17 @@ internal static class FlowEndpoint
 
     static readonly ExplainedWork<Layout, FlowAnswer> Explained = new(Explain, layout => layout.Points.Length, "points");
 
-    static Task AnswerAsync(HttpContext context, ServiceLimits limits) =>
-        LayoutCall.AnswerAsync<FlowAnswer>(context, limits, new LayoutReaderOptions { MaximumPoints = limits.Points }, limits.FlowTime, Answer, FlowAnswerWriter.Write, Explained);
+    static Task AnswerAsync(HttpContext context, ServiceLimits limits, ServiceMeter meter)
+    {
+        return LayoutCall.AnswerAsync<FlowAnswer>(context, limits, new LayoutReaderOptions { MaximumPoints = limits.Points }, limits.FlowTime, Counted, FlowAnswerWriter.Write, Explained);
+
+        FlowAnswer? Counted(Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel)
+        {
+            var answer = Answer(layout, write, out fault, cancel);
+            if (answer is not null) meter.Solved(answer.Solver.Iterations);
+            return answer;
+        }
+    }
 
     static FlowAnswer? Answer(Layout layout, UnitWriter write, out Problem? fault, CancellationToken cancel) => Answer(layout, write, out _, out fault, cancel);
 

@@ -47,6 +47,12 @@ internal sealed class JobStore : IHostedService, IDisposable
         }
     }
 
+    /// <summary>How many jobs run and wait.</summary>
+    public (int Running, int Waiting) Counts()
+    {
+        lock (gate) return (running.Count, waiting.Count);
+    }
+
     /// <summary>A job by its id; null where there is none, or none any more.</summary>
     public Job? Find(string id)
     {

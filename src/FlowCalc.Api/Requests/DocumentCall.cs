@@ -1,6 +1,8 @@
+using System.Diagnostics;
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
+using FlowCalc.Api.Operations;
 
 namespace FlowCalc.Api.Requests;
 
@@ -50,20 +52,29 @@ internal static class DocumentCall
         where TRequest : class
         where TAnswer : class
     {
+        var meter = context.RequestServices.GetRequiredService<ServiceMeter>();
+        var began = Stopwatch.GetTimestamp();
+        var outcome = ServiceMeter.Fault;
         var query = LayoutQuery.Read(context.Request, explained is not null, others, out var fault);
         fault ??= JsonContentType.Fault(context.Request);
         if (fault is null)
         {
             using var body = await PooledBody.ReadAsync(context.Request, limits.BodyBytes, context.RequestAborted);
             fault = body is null ? Problems.TooLarge(limits) : null;
-            if (body is not null && Answer(body.Bytes, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, out fault, context.RequestAborted) is { } answer)
+            began = Stopwatch.GetTimestamp();
+            if (body is not null && Answer(body.Bytes, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, out fault, ref outcome, context.RequestAborted) is { } answer)
             {
+                meter.Count(CallOf(context), ServiceMeter.Answered, began);
                 await deliver(answer);
                 return;
             }
         }
+        meter.Count(CallOf(context), outcome, began);
         await ProblemWriter.WriteAsync(context, fault!);
     }
+
+    // The path as it is mapped: a caller may write it in other letters.
+    static string CallOf(HttpContext context) => (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText ?? "";
 
     static DocumentWork<TRequest, TAnswer> Bounded<TRequest, TAnswer>(ExplainedWork<TRequest, TAnswer> explained, ServiceLimits limits)
         where TRequest : class
@@ -76,10 +87,11 @@ internal static class DocumentCall
         };
 
     static TAnswer? Answer<TRequest, TAnswer>(
-        ReadOnlyMemory<byte> body, TimeSpan longest, UnitWriter write, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, out Problem? fault, CancellationToken gone)
+        ReadOnlyMemory<byte> body, TimeSpan longest, UnitWriter write, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, out Problem? fault, ref string outcome, CancellationToken gone)
         where TRequest : class
         where TAnswer : class
     {
+        using var activity = ServiceMeter.Source.StartActivity("work");
         using var time = CancellationTokenSource.CreateLinkedTokenSource(gone);
         // Timers count whole milliseconds and may fire late: less than one is over at once.
         if (longest < TimeSpan.FromMilliseconds(1)) time.Cancel();
@@ -90,7 +102,7 @@ internal static class DocumentCall
         }
         catch (OperationCanceledException) when (!gone.IsCancellationRequested)
         {
-            fault = Problems.TooSlow(longest);
+            (fault, outcome) = (Problems.TooSlow(longest), ServiceMeter.TooSlow);
         }
         catch (NotFiniteException notFinite)
         {
