@@ -1,9 +1,10 @@
+using System.Diagnostics;
 using Microsoft.AspNetCore.Diagnostics;
 
 namespace FlowCalc.Api.Faults;
 
 /// <summary>Turns whatever went wrong outside the endpoints into problem details.</summary>
-internal static class FaultHandling
+internal static partial class FaultHandling
 {
     /// <summary>The same behaviour in every environment: bad requests are thrown, and answered by the one handler.</summary>
     public static void AddFaults(this WebApplicationBuilder builder)
@@ -13,8 +14,8 @@ internal static class FaultHandling
         {
             options.StatusCodeSelector = StatusOf;
             options.ExceptionHandler = AnswerException;
-            // A bad request is the caller's business, not the log's.
-            options.SuppressDiagnosticsCallback = thrown => thrown.Exception is BadHttpRequestException;
+            // A bad request is the caller's business, not the log's; all else is logged once, under the id that the caller is told.
+            options.SuppressDiagnosticsCallback = _ => true;
         });
     }
 
@@ -30,9 +31,12 @@ internal static class FaultHandling
     static Task AnswerException(HttpContext context)
     {
         var thrown = context.Features.Get<IExceptionHandlerFeature>()?.Error;
-        var problem = thrown is BadHttpRequestException bad
-            ? Problems.Of(bad.StatusCode, bad.Message)
-            : Problems.Bare(StatusCodes.Status500InternalServerError, context);
-        return ProblemWriter.WriteAsync(context, problem);
+        if (thrown is BadHttpRequestException bad) return ProblemWriter.WriteAsync(context, Problems.Of(bad.StatusCode, bad.Message));
+        var trace = Activity.Current?.TraceId.ToHexString() ?? context.TraceIdentifier;
+        Unforeseen(context.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger(typeof(FaultHandling)), thrown, trace, context.Request.Method, context.Request.Path);
+        return ProblemWriter.WriteAsync(context, Problems.Unforeseen(trace));
     }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "The request {Trace} ({Method} {Path}) ended with an unforeseen error.")]
+    static partial void Unforeseen(ILogger log, Exception? unforeseen, string trace, string method, string path);
 }

@@ -94,9 +94,14 @@ internal static class Problems
     {
         404 => Of(404, "There is nothing at this path; /openapi/v1.json lists the calls, /docs shows them."),
         405 => Of(405, $"This path does not take {Shortened(context.Request.Method)}; it takes {context.Response.Headers.Allow}."),
-        500 => Of(500, "Something went wrong inside the service. The request was not answered; nothing was kept."),
         _ => Of(status, "The request was not answered."),
     };
+
+    /// <summary>What nobody foresaw: an id under which the log has it whole, and nothing of the inside.</summary>
+    public static Problem Unforeseen(string trace) => Of(500, $"Something went wrong inside the service. The request was not answered; nothing was kept. The service's log has it under the trace id {trace}.");
+
+    /// <summary>A body that did not arrive in time.</summary>
+    public static Problem TooLate(TimeSpan limit) => Of(408, Invariant($"The body had not arrived after {limit.TotalSeconds} s, the longest that a sender may take."));
 
     static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 

@@ -19,6 +19,10 @@ internal static class ServerSetup
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         // Well over, so that our own reader sees the excess first and says what the limit is; the server also counts the marks between chunks.
         builder.Services.AddOptions<KestrelServerOptions>()
-            .Configure<ServiceLimits>((kestrel, limits) => kestrel.Limits.MaxRequestBodySize = 2L * limits.BodyBytes);
+            .Configure<ServiceLimits>((kestrel, limits) =>
+            {
+                kestrel.Limits.MaxRequestBodySize = 2L * limits.BodyBytes;
+                kestrel.Limits.MinRequestBodyDataRate = new MinDataRate(bytesPerSecond: 10 * 1024, gracePeriod: TimeSpan.FromSeconds(5));
+            });
     }
 }

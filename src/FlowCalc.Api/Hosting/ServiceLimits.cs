@@ -9,6 +9,9 @@ public sealed class ServiceLimits
     /// <summary>Largest body in bytes, 1 KiB to 1 GiB. A document of 100 000 points has about 30 MB.</summary>
     public int BodyBytes { get; init; } = 48 * 1024 * 1024;
 
+    /// <summary>Longest time for a body to arrive, 1 s to 1 h; beyond it the request is answered 408. After five seconds a sender that gives less than 10 kB a second is cut off before that.</summary>
+    public TimeSpan BodyTime { get; init; } = TimeSpan.FromSeconds(60);
+
     /// <summary>Most points of a layout on <c>/v1/flow</c>, 2 to 1 000 000.</summary>
     public int Points { get; init; } = 100_000;
 
@@ -142,6 +145,7 @@ public sealed class ServiceLimits
     /// <returns>Whether the service can start with it.</returns>
     public bool AreInRange() =>
         BodyBytes is >= 1024 and <= 1024 * 1024 * 1024
+        && BodyTime >= TimeSpan.FromSeconds(1) && BodyTime <= TimeSpan.FromHours(1)
         && Points is >= 2 and <= 1_000_000
         && IsTime(FlowTime)
         && DischargePoints is >= 2 and <= 10_000

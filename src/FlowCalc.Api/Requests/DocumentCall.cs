@@ -59,8 +59,9 @@ internal static class DocumentCall
         fault ??= JsonContentType.Fault(context.Request);
         if (fault is null)
         {
-            using var body = await PooledBody.ReadAsync(context.Request, limits.BodyBytes, context.RequestAborted);
-            fault = body is null ? Problems.TooLarge(limits) : null;
+            var (received, late) = await ReceiveAsync(context, limits);
+            using var body = received;
+            fault = late ? Problems.TooLate(limits.BodyTime) : body is null ? Problems.TooLarge(limits) : null;
             began = Stopwatch.GetTimestamp();
             if (body is not null && Answer(body.Bytes, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, out fault, ref outcome, context.RequestAborted) is { } answer)
             {
@@ -71,6 +72,15 @@ internal static class DocumentCall
         }
         meter.Count(CallOf(context), outcome, began);
         await ProblemWriter.WriteAsync(context, fault!);
+    }
+
+    // A place of work is held while the body arrives, so that takes no longer than the limit whatever a sender does.
+    static async Task<(PooledBody? Body, bool IsLate)> ReceiveAsync(HttpContext context, ServiceLimits limits)
+    {
+        var received = await PooledBody.ReadAsync(context.Request, limits.BodyBytes, limits.BodyTime, context.RequestAborted);
+        // What is left of a late body is not waited for.
+        if (received.IsLate) context.Response.Headers.Connection = "close";
+        return received;
     }
 
     // The path as it is mapped: a caller may write it in other letters.

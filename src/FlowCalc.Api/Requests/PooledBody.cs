@@ -14,28 +14,32 @@ internal sealed class PooledBody : IDisposable
     /// <summary>What has been read.</summary>
     public ReadOnlyMemory<byte> Bytes => buffer.AsMemory(0, length);
 
-    /// <summary>Reads the whole body; null where it is longer than <paramref name="most"/> bytes.</summary>
-    public static async ValueTask<PooledBody?> ReadAsync(HttpRequest request, int most, CancellationToken cancel)
+    /// <summary>Reads the whole body.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="most">Most bytes.</param>
+    /// <param name="longest">Longest time for it to arrive.</param>
+    /// <param name="cancel">The caller has gone.</param>
+    /// <returns>The body; none where it is longer than that, or late.</returns>
+    public static async ValueTask<(PooledBody? Body, bool IsLate)> ReadAsync(HttpRequest request, int most, TimeSpan longest, CancellationToken cancel)
     {
-        if (request.ContentLength > most)
-            return null;
+        if (request.ContentLength > most) return default;
         // A stated length is only a promise, so it buys no more than the first buffer.
         var body = new PooledBody((int)Math.Min(request.ContentLength + 1 ?? FirstSize, FirstSize));
+        var reader = request.BodyReader;
+        // A read that is cancelled by its token would leave the server in the midst of it.
+        using var late = new Timer(static state => ((System.IO.Pipelines.PipeReader)state!).CancelPendingRead(), reader, longest, Timeout.InfiniteTimeSpan);
         try
         {
             while (true)
             {
-                if (body.length == body.buffer.Length)
-                    body.Grow();
-                var read = await request.Body.ReadAsync(body.buffer.AsMemory(body.length), cancel);
-                if (read == 0)
-                    return body;
-                body.length += read;
-                if (body.length > most)
-                {
-                    body.Dispose();
-                    return null;
-                }
+                var read = await reader.ReadAsync(cancel);
+                var isLonger = read.Buffer.Length > most - body.length;
+                if (!isLonger) body.Add(read.Buffer);
+                reader.AdvanceTo(read.Buffer.End);
+                if (read.IsCompleted && !isLonger) return (body, false);
+                if (!isLonger && !read.IsCanceled) continue;
+                body.Dispose();
+                return (null, !isLonger);
             }
         }
         catch
@@ -54,11 +58,17 @@ internal sealed class PooledBody : IDisposable
         length = 0;
     }
 
-    void Grow()
+    void Add(in ReadOnlySequence<byte> more)
     {
-        var larger = ArrayPool<byte>.Shared.Rent(checked(2 * buffer.Length));
-        buffer.AsSpan(0, length).CopyTo(larger);
-        ArrayPool<byte>.Shared.Return(buffer);
-        buffer = larger;
+        var whole = length + (int)more.Length;
+        if (whole > buffer.Length)
+        {
+            var larger = ArrayPool<byte>.Shared.Rent(Math.Max(whole, checked(2 * buffer.Length)));
+            buffer.AsSpan(0, length).CopyTo(larger);
+            ArrayPool<byte>.Shared.Return(buffer);
+            buffer = larger;
+        }
+        more.CopyTo(buffer.AsSpan(length));
+        length = whole;
     }
 }

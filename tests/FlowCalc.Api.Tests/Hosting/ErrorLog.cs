@@ -20,7 +20,7 @@ sealed class ErrorLog : ILoggerProvider, ILogger
     public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter)
     {
         if (IsEnabled(logLevel))
-            errors.Enqueue(formatter(state, exception));
+            errors.Enqueue(formatter(state, exception) + exception);
     }
 
     public void Dispose()

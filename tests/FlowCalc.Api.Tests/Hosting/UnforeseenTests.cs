@@ -23,7 +23,10 @@ public sealed class UnforeseenTests(Service service)
 
         Assert.DoesNotContain("secret", fault.GetRawText(), StringComparison.Ordinal);
         Assert.DoesNotContain(" at ", fault.GetRawText(), StringComparison.Ordinal);
-        Assert.NotEmpty(log.Errors);
+        var trace = fault.GetProperty("detail").GetString()!.Split(' ')[^1].TrimEnd('.');
+        var logged = Assert.Single(log.Errors);
+        Assert.Contains(trace, logged, StringComparison.Ordinal);
+        Assert.Contains("secret", logged, StringComparison.Ordinal);
     }
 
     [Theory]
