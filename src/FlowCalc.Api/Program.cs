@@ -1,6 +1,7 @@
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Documentation;
@@ -45,8 +46,10 @@ app.MapDrawing();
 app.MapReport();
 app.MapCircuit();
 app.MapUpkeep();
+app.MapCoverage();
 app.MapAgents();
 app.MapStock();
+app.MapApplications();
 app.MapExamples();
 app.MapContract();
 app.MapHealth();

@@ -2,6 +2,7 @@ using System.Text.Json.Serialization;
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
@@ -26,10 +27,12 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(MountAnswer))]
 [JsonSerializable(typeof(CircuitAnswer))]
 [JsonSerializable(typeof(UpkeepAnswer))]
+[JsonSerializable(typeof(CoverageAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]
 [JsonSerializable(typeof(FittingsAnswer))]
+[JsonSerializable(typeof(ApplicationsAnswer))]
 [JsonSerializable(typeof(ExamplesAnswer))]
 [JsonSerializable(typeof(HealthAnswer))]
 internal sealed partial class AnswerJson : JsonSerializerContext;

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Circuits;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Tolerance;
@@ -95,6 +96,11 @@ internal static class FaultExamples
                 ("no-service", "A layout without a service", Problems.Unread([new LayoutFault("/service", UpkeepEndpoint.Missing)])),
                 ("day", "No day is given", Problems.Query(UpkeepQuery.TodayName, "It is missing: today is the day for which the dates are judged, such as 2026-11-25.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.UpkeepTime))],
+            "Coverage" => [
+                layout,
+                ("no-coverage", "A layout without zones and coverage", Problems.Unread([new LayoutFault("/coverage", CoverageEndpoint.Missing)])),
+                ("too-much", "More sprays and things than one answer holds", CoverageEndpoint.TooMany(limits.CoveragePairs + 1L, limits)),
+                ("time", "Over the time limit", Problems.TooSlow(limits.CoverageTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

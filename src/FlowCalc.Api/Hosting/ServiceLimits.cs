@@ -114,6 +114,15 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/upkeep</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan UpkeepTime { get; init; } = TimeSpan.FromSeconds(4);
 
+    /// <summary>Most points of a layout on <c>/v1/coverage</c>, 2 to 10 000.</summary>
+    public int CoveragePoints { get; init; } = 500;
+
+    /// <summary>Most surfaces, targets and persons together, times nozzles, on <c>/v1/coverage</c>, 2 to 1 000 000.</summary>
+    public int CoveragePairs { get; init; } = 10_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/coverage</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan CoverageTime { get; init; } = TimeSpan.FromSeconds(8);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -169,6 +178,9 @@ public sealed class ServiceLimits
         && IsTime(CircuitTime)
         && UpkeepPoints is >= 2 and <= 100_000
         && IsTime(UpkeepTime)
+        && CoveragePoints is >= 2 and <= 10_000
+        && CoveragePairs is >= 2 and <= 1_000_000
+        && IsTime(CoverageTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

@@ -43,7 +43,7 @@ static class NozzleSprays
         double? first = null;
         foreach (var surface in plan.Surfaces)
         {
-            if (!LayoutCoverage.Concerns(surface.Zone, zone)) continue;
+            if (!LayoutCoverage.Concerns(surface.Zone, zone) || !surface.IsBefore(cone.Tip)) continue;
             var plane = surface.Plane;
             if (ConeSection.Of(cone, plane)?.Distance is not { } distance || distance >= first) continue;
             var met = Vectors.Less(Vectors.Sum(cone.Tip, Vectors.Times(distance, cone.Axis)), plane.Origin);

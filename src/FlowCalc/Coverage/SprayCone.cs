@@ -33,11 +33,20 @@ readonly record struct SprayCone(Direction Tip, Direction Axis, double HalfAngle
         // From the point of the line that is nearest to the tip, so that few digits cancel.
         var foot = -arm.Dot(along);
         var nearest = Vectors.Sum(arm, Vectors.Times(foot, along));
-        var cosine = Math.Cos(HalfAngle);
-        var (rise, height) = (Axis.Dot(along), Axis.Dot(nearest));
+        return Slice(Axis.Dot(along), Axis.Dot(nearest), nearest.Dot(nearest), foot, Math.Cos(HalfAngle));
+    }
+
+    /// <summary>The same by numbers.</summary>
+    /// <param name="rise">Part of the line's direction along the axis.</param>
+    /// <param name="height">Height along the axis of the line's point nearest to the tip, m.</param>
+    /// <param name="square">Square of that point's distance from the tip, m².</param>
+    /// <param name="foot">Where on the line that point is, m.</param>
+    /// <param name="cosine">Cosine of the half angle.</param>
+    public static (double From, double To)? Slice(double rise, double height, double square, double foot, double cosine)
+    {
         var a = (rise - cosine) * (rise + cosine);
         var b = height * rise;
-        var c = height * height - cosine * cosine * nearest.Dot(nearest);
+        var c = height * height - cosine * cosine * square;
         var discriminant = b * b - a * c;
         if (a < 0)
         {

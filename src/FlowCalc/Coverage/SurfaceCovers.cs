@@ -18,7 +18,7 @@ static class SurfaceCovers
         var plane = surface.Plane;
         List<(int At, SprayCone Cone, ConeSection Section)> reaching = [];
         for (var at = 0; at < sprays.Length; at++)
-            if (sprays[at].Cone is { } cone && LayoutCoverage.Concerns(surface.Zone, ((Nozzle)layout.Points[sprays[at].Point]).Zone) && ConeSection.Of(cone, plane) is { } section)
+            if (sprays[at].Cone is { } cone && surface.IsBefore(cone.Tip) && LayoutCoverage.Concerns(surface.Zone, ((Nozzle)layout.Points[sprays[at].Point]).Zone) && ConeSection.Of(cone, plane) is { } section)
                 reaching.Add((at, cone, section));
         var (single, once, twice) = SurfaceStrips.Measure(plane, [.. reaching.Select(one => one.Cone)], cancellationToken);
 

@@ -19,12 +19,16 @@ sealed class SurfaceStrips
 
     readonly SurfacePlane plane;
     readonly ImmutableArray<SprayCone> cones;
+    readonly FlatCone[] flat;
     readonly double[] single;
-    readonly List<double> crossings = [];
-    readonly List<(double At, int Step)> ends = [];
+    readonly List<double> crossings = [], starts = [], ends = [];
     double once, twice;
 
-    SurfaceStrips(SurfacePlane plane, ImmutableArray<SprayCone> cones) => (this.plane, this.cones, single) = (plane, cones, new double[cones.Length]);
+    SurfaceStrips(SurfacePlane plane, ImmutableArray<SprayCone> cones)
+    {
+        (this.plane, this.cones, single) = (plane, cones, new double[cones.Length]);
+        flat = [.. cones.Select(cone => FlatCone.Of(cone, plane))];
+    }
 
     /// <summary>Measures.</summary>
     /// <param name="plane">The surface.</param>
@@ -91,27 +95,37 @@ sealed class SurfaceStrips
     void Line(double y, double weight)
     {
         Cross(y);
+        starts.Clear();
         ends.Clear();
-        var start = At(0, y);
-        for (var cone = 0; cone < cones.Length; cone++)
+        for (var cone = 0; cone < flat.Length; cone++)
         {
-            if (cones[cone].Slice(start, plane.Along) is not { } slice) continue;
+            if (flat[cone].Slice(y) is not { } slice) continue;
             for (var i = 0; i + 1 < crossings.Count; i += 2)
             {
                 var (from, to) = (Math.Max(slice.From, crossings[i]), Math.Min(slice.To, crossings[i + 1]));
                 if (to <= from) continue;
                 single[cone] += weight * (to - from);
-                ends.Add((from, 1));
-                ends.Add((to, -1));
+                starts.Add(from);
+                ends.Add(to);
             }
         }
+        Depths(weight);
+    }
+
+    // Along the line, one interval more at every start and one less at every end.
+    void Depths(double weight)
+    {
+        if (starts.Count == 0) return;
+        starts.Sort();
         ends.Sort();
-        var (depth, last) = (0, 0.0);
-        foreach (var (at, step) in ends)
+        var (depth, last, start) = (0, 0.0, 0);
+        for (var end = 0; end < ends.Count;)
         {
+            var isStart = start < starts.Count && starts[start] <= ends[end];
+            var at = isStart ? starts[start++] : ends[end++];
             if (depth >= 1) once += weight * (at - last);
             if (depth >= 2) twice += weight * (at - last);
-            (depth, last) = (depth + step, at);
+            (depth, last) = (isStart ? depth + 1 : depth - 1, at);
         }
     }
 
@@ -129,4 +143,20 @@ sealed class SurfaceStrips
     }
 
     Direction At(double x, double y) => Vectors.Sum(plane.Origin, Vectors.Times(x, plane.Along), Vectors.Times(y, plane.Across));
+
+    // A cone in the axes of the plane: what a line along the first of them needs to know.
+    readonly record struct FlatCone(double X, double Y, double Above, double Rise, double Sideways, double Upwards, double Cosine)
+    {
+        public static FlatCone Of(in SprayCone cone, SurfacePlane plane)
+        {
+            var tip = Vectors.Less(cone.Tip, plane.Origin);
+            return new(tip.Dot(plane.Along), tip.Dot(plane.Across), tip.Dot(plane.Normal), cone.Axis.Dot(plane.Along), cone.Axis.Dot(plane.Across), cone.Axis.Dot(plane.Normal), Math.Cos(cone.HalfAngle));
+        }
+
+        public (double From, double To)? Slice(double y)
+        {
+            var aside = y - Y;
+            return SprayCone.Slice(Rise, Sideways * aside - Upwards * Above, aside * aside + Above * Above, X, Cosine);
+        }
+    }
 }

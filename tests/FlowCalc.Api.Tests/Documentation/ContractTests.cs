@@ -97,13 +97,14 @@ public sealed class ContractTests(Service service)
     [InlineData("/v1/mount", "10000 points", "layout", "time", "query")]
     [InlineData("/v1/circuit", "10000 points", "layout", "no-circuit", "time", "query")]
     [InlineData("/v1/upkeep", "10000 points", "layout", "no-service", "day", "time", "query")]
+    [InlineData("/v1/coverage", "500 points", "layout", "no-coverage", "too-much", "time", "query")]
     public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {
         var contract = await Contract.Published(service);
 
         var call = contract.Operations().Single(operation => operation.Path == path).Operation;
         var description = call.GetProperty("description").GetString()!;
-        foreach (var limit in (string[])["50331648 bytes", points, path == "/v1/report" ? "20 s" : "4 s"])
+        foreach (var limit in (string[])["50331648 bytes", points, path switch { "/v1/report" => "20 s", "/v1/coverage" => "8 s", _ => "4 s" }])
             Assert.Contains(limit, description, StringComparison.Ordinal);
         var responses = call.GetProperty("responses");
         Assert.Equal(["200", "400", "413", "415", "422", "429"], responses.EnumerateObject().Select(response => response.Name));
@@ -133,7 +134,7 @@ public sealed class ContractTests(Service service)
                         seen++;
                     }
             }
-        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount", "/v1/circuit", "/v1/upkeep"])
+        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount", "/v1/circuit", "/v1/upkeep", "/v1/coverage"])
         {
             var body = contract.Operations().Single(operation => operation.Path == path).Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
             Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));

@@ -22,6 +22,8 @@ public class CoverageFaultTests
     [InlineData("/coverage/surfaces/x", """{ "corners": [["0 m", "0 m", "0 m"], ["1 m", "0 m", "0 m"], ["1 m", "0 m", "0 m"]] }""", "/coverage/surfaces/x/corners/2", "stands at this place already")]
     [InlineData("/coverage/surfaces/x", """{ "corners": [["0 m", "0 m", "0 m"], ["1 m", "0 m", "0 m"], ["1 m", "1 m", "0.2 m"], ["0 m", "1 m", "0 m"]] }""", "/coverage/surfaces/x/corners", "off the plane")]
     [InlineData("/coverage/surfaces/x", """{ "corners": [["0 m", "0 m", "0 m"], ["1 m", "0 m", "0 m"], ["0 m", "1 m", "0 m"], ["2 m", "1 m", "0 m"]] }""", "/coverage/surfaces/x/corners", "crosses itself")]
+    [InlineData("/coverage/surfaces/table/faces", "[1, 0, 0]", "/coverage/surfaces/table/faces", "lies in the surface")]
+    [InlineData("/coverage/surfaces/table/faces", "[0, 0, 0]", "/coverage/surfaces/table/faces", "no length")]
     [InlineData("/coverage/targets/vice/at", null, "/coverage/targets/vice/at", "missing: its place")]
     [InlineData("/coverage/targets/vice/at", """["1 m", 0, "0 m"]""", "/coverage/targets/vice/at/1", "a bare number")]
     [InlineData("/coverage/persons/fitter/zone", "\"hall\"", "/coverage/persons/fitter/zone", "not among the document's zones")]

@@ -67,6 +67,13 @@ public class LayoutCoverageTests
     }
 
     [Fact]
+    public void A_nozzle_behind_a_face_does_not_spray_it()
+    {
+        Assert.Equal([2, 3], CoverageDocument.Solve(CoverageDocument.Table, ("/coverage/surfaces/table/faces", "[0, 0.2, 1]")).Surfaces[0].Nozzles);
+        Assert.Empty(CoverageDocument.Solve(CoverageDocument.Table, ("/coverage/surfaces/table/faces", "[0, 0.2, -1]")).Surfaces[0].Nozzles);
+    }
+
+    [Fact]
     public void The_spray_of_a_point_stands_before_that_of_its_type()
     {
         var result = CoverageDocument.Solve(CoverageDocument.Table, ("/points/2/spray", """{ "angle": "90°" }"""));

@@ -17,6 +17,7 @@ enum SurfaceField
     Corner,
     Edges,
     Corners,
+    Faces,
     Note,
 }
 

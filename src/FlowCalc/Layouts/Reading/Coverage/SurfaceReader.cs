@@ -13,7 +13,7 @@ static class SurfaceReader
 
     // Smaller, or thinner than its edge is long by so much, it is no face.
     const double LeastArea = 1e-10, LeastPart = 1e-9;
-    const double MostDefect = 1e-3;
+    const double MostDefect = 1e-3, LeastFacing = 1e-3;
 
     /// <summary>The surface; null where something is wrong.</summary>
     public static Surface? Read(ReadingContext context, string name, JsonValue element, NamedEntries<Zone> zones)
@@ -21,13 +21,15 @@ static class SurfaceReader
         if (!LayoutFields.Surface.TryRead(context, element, out var members)) return null;
         TextValue.Read(context, members[SurfaceField.Note], "a note");
         var zone = ZoneReader.Named(context, members[SurfaceField.Zone], zones);
+        var faces = SpaceValue.Direction(context, members[SurfaceField.Faces], Sizes.DirectionPart, mayBeZero: false);
         var corners = Corners(context, members);
         if (corners.IsDefaultOrEmpty) return null;
-        var surface = new Surface(name, zone, corners);
+        var surface = new Surface(name, zone, corners, faces);
         var (plane, place) = (surface.Plane, members.Has(SurfaceField.Corners) ? members[SurfaceField.Corners] : members[SurfaceField.Edges]);
         if (plane.Area < Math.Max(LeastArea, LeastPart * plane.Girth * plane.Girth)) context.Faults.Add(place, "read a surface of no area: its corners stand in one line, in one place, or its edge runs back over itself");
         else if (plane.Defect > MostDefect * plane.Girth) context.Faults.Add(place, $"a corner stands {plane.Defect * 1e3:0.###} mm off the plane of the others: a surface is flat; make several of it");
         else if (plane.CrossesItself()) context.Faults.Add(place, "the edge crosses itself: give the corners in their order round it");
+        else if (faces is { } outwards && Math.Abs(outwards.Dot(plane.Normal)) < LeastFacing * outwards.Length) context.Faults.Add(members[SurfaceField.Faces], "read a direction that lies in the surface: faces points out of the side that is to be sprayed");
         else return surface;
         return null;
     }
