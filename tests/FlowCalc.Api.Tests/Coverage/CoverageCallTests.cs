@@ -170,5 +170,5 @@ public sealed class CoverageCallTests(Service service) : IDisposable
         return demo.ToJsonString();
     }
 
-    static JsonNode Metres(double metres) => JsonValue.Create(FormattableString.Invariant($"{metres:R} m"))!;
+    static JsonValue Metres(double metres) => JsonValue.Create(FormattableString.Invariant($"{metres:R} m"))!;
 }

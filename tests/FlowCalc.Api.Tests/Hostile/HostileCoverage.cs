@@ -75,7 +75,7 @@ static class HostileCoverage
     static JsonArray Place(Random random) => new(Length(random), Length(random), Length(random));
 
     // Mostly sound, or nothing would ever be answered.
-    static JsonNode Length(Random random) => JsonValue.Create(Lengths[random.Next(4) == 0 ? random.Next(Lengths.Length) : random.Next(2, 7)])!;
+    static JsonValue Length(Random random) => JsonValue.Create(Lengths[random.Next(4) == 0 ? random.Next(Lengths.Length) : random.Next(2, 7)])!;
 
-    static JsonNode Number(Random random) => JsonValue.Create(random.Next(6) switch { 0 => 0, 1 => 1e-7, 2 => 1e6, 3 => -1, 4 => 0.3, _ => random.NextDouble() })!;
+    static JsonValue Number(Random random) => JsonValue.Create(random.Next(6) switch { 0 => 0, 1 => 1e-7, 2 => 1e6, 3 => -1, 4 => 0.3, _ => random.NextDouble() })!;
 }
