@@ -25,6 +25,7 @@ internal static class Commands
                 MountFigures.Print();
                 UpkeepFigures.Print();
                 CheckFigures.Print();
+                CoverageFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -53,6 +54,9 @@ internal static class Commands
             case ["upkeep"]:
                 UpkeepFigures.Print();
                 return 0;
+            case ["coverage"]:
+                CoverageFigures.Print();
+                return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
                 Directory.CreateDirectory(folder);
@@ -60,7 +64,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | coverage | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

@@ -3,6 +3,7 @@ using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Checks;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
@@ -28,10 +29,12 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(CircuitAnswer))]
 [JsonSerializable(typeof(UpkeepAnswer))]
 [JsonSerializable(typeof(CheckAnswer))]
+[JsonSerializable(typeof(CoverageAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]
 [JsonSerializable(typeof(FittingsAnswer))]
+[JsonSerializable(typeof(ApplicationsAnswer))]
 [JsonSerializable(typeof(ExamplesAnswer))]
 [JsonSerializable(typeof(HealthAnswer))]
 internal sealed partial class AnswerJson : JsonSerializerContext;

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Circuits;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Tolerance;
@@ -104,6 +105,11 @@ internal static class FaultExamples
                 layout,
                 ("too-much", "More parts than the call takes", Problems.TooMuch($"Its runs, bends, fittings, clips and hot places are {limits.CheckParts + 1L} together; this call takes {limits.CheckParts}.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.CheckTime))],
+            "Coverage" => [
+                layout,
+                ("no-coverage", "A layout without zones and coverage", Problems.Unread([new LayoutFault("/coverage", CoverageEndpoint.Missing)])),
+                ("too-much", "More sprays and things than one answer holds", CoverageEndpoint.TooMany(limits.CoveragePairs + 1L, limits)),
+                ("time", "Over the time limit", Problems.TooSlow(limits.CoverageTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

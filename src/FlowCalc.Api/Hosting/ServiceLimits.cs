@@ -126,6 +126,15 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/check</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan CheckTime { get; init; } = TimeSpan.FromSeconds(20);
 
+    /// <summary>Most points of a layout on <c>/v1/coverage</c>, 2 to 10 000.</summary>
+    public int CoveragePoints { get; init; } = 500;
+
+    /// <summary>Most surfaces, targets and persons together, times nozzles, on <c>/v1/coverage</c>, 2 to 1 000 000.</summary>
+    public int CoveragePairs { get; init; } = 10_000;
+
+    /// <summary>Longest time for the answer to <c>/v1/coverage</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan CoverageTime { get; init; } = TimeSpan.FromSeconds(8);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -185,6 +194,9 @@ public sealed class ServiceLimits
         && CheckPoints is >= 2 and <= 10_000
         && CheckParts is >= 2 and <= 100_000
         && IsTime(CheckTime)
+        && CoveragePoints is >= 2 and <= 10_000
+        && CoveragePairs is >= 2 and <= 1_000_000
+        && IsTime(CoverageTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

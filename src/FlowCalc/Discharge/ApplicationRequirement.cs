@@ -1,32 +1,30 @@
+using System.Collections.Immutable;
 using FlowCalc.Agents;
 using FlowCalc.Layouts;
+using FlowCalc.ReferenceData;
 using UnitsNet;
 
 namespace FlowCalc.Discharge;
 
 /// <summary>What an application asks of a discharge where the document does not say.</summary>
-public static class ApplicationRequirement
+/// <param name="Application">Word of the application.</param>
+/// <param name="Agents">The agents that it is asked of: <c>any</c>, or the kinds that a liquid is none of: <c>carbon-dioxide</c>, <c>inert</c>, <c>boiling</c>.</param>
+/// <param name="Requirement">The requirement.</param>
+/// <param name="Source">Whose rule it is, a sentence.</param>
+/// <param name="Sources">Keys into <see cref="SourceCatalogue"/>.</param>
+public sealed record ApplicationRequirement(string Application, string Agents, Requirement Requirement, string Source, ImmutableArray<string> Sources)
 {
-    /// <summary>The rule of competition vehicles.</summary>
-    public const string MotorsportSource =
-        "FIA Formula One technical regulations, article 14.1.4, an older edition seen second-hand: 95 % of the contents in 10 s to 30 s; another class may ask for something else";
+    /// <summary>All of them.</summary>
+    public static ImmutableArray<ApplicationRequirement> All { get; } = [.. CsvTable.Embedded("applications/requirements.csv").Rows.Select(Read)];
 
-    const string MarineHalocarbon = "IMO MSC/Circ.848, paragraph 4: 95 % of the design concentration in 10 s, taken here as 95 % of the contents";
-    const string MarineInert = "IMO MSC/Circ.848, paragraph 4: 85 % of the design concentration in 120 s, taken here as 85 % of the contents";
-    const string MarineCarbonDioxide = "FSS Code, chapter 5 (seen in training notes): 85 % of the gas in 2 min";
-    const string RoomHalocarbon = "ISO 14520-1 (from memory): 95 % of the design quantity in 10 s, taken here as 95 % of the contents";
-    const string RoomInert = "ISO 14520-1 (from memory): 95 % of the design quantity in 60 s, the stricter figure, taken here as 95 % of the contents";
-    const string RoomCarbonDioxide = "NFPA 12 (from memory): the design concentration within 1 min for a surface fire, taken here as 95 % of the contents";
+    /// <summary>The rule of competition vehicles.</summary>
+    public static string MotorsportSource { get; } = All.First(one => one.Application == ApplicationDefaults.Of(Layouts.Application.Motorsport).Id).Source;
 
     /// <summary>The default.</summary>
     /// <param name="application">The application.</param>
     /// <param name="agent">The agent.</param>
     /// <returns>Null where none is known.</returns>
-    public static Requirement? Of(Application application, Agent agent)
-    {
-        ArgumentNullException.ThrowIfNull(agent);
-        return Find(application, agent)?.Requirement;
-    }
+    public static Requirement? Of(Application application, Agent agent) => Find(application, agent)?.Requirement;
 
     /// <summary>What a layout's discharge has to do: what its document states, else the default.</summary>
     /// <param name="layout">The layout.</param>
@@ -41,24 +39,27 @@ public static class ApplicationRequirement
     /// <param name="application">The application.</param>
     /// <param name="agent">The agent.</param>
     /// <returns>A sentence; null where there is no default.</returns>
-    public static string? SourceOf(Application application, Agent agent)
+    public static string? SourceOf(Application application, Agent agent) => Find(application, agent)?.Source;
+
+    static ApplicationRequirement? Find(Application application, Agent agent)
     {
         ArgumentNullException.ThrowIfNull(agent);
-        return Find(application, agent)?.Source;
+        var (word, kind) = (ApplicationDefaults.Of(application).Id, KindOf(agent));
+        foreach (var one in All)
+            if (one.Application == word && (one.Agents == "any" || one.Agents == kind)) return one;
+        return null;
     }
 
-    static (Requirement Requirement, string Source)? Find(Application application, Agent agent) => (application, agent) switch
+    static string KindOf(Agent agent) => agent switch
     {
-        (Application.Motorsport, _) => (Within(0.95, 30) with { Earliest = Duration.FromSeconds(10) }, MotorsportSource),
-        (_, { Kind: AgentKind.Liquid }) => null,
-        (Application.MarineEngineSpace, { Id: "carbon-dioxide" }) => (Within(0.85, 120), MarineCarbonDioxide),
-        (Application.MarineEngineSpace, { Kind: AgentKind.InertGas }) => (Within(0.85, 120), MarineInert),
-        (Application.MarineEngineSpace, _) => (Within(0.95, 10), MarineHalocarbon),
-        (Application.ElectricalCabinet, { Id: "carbon-dioxide" }) => (Within(0.95, 60), RoomCarbonDioxide),
-        (Application.ElectricalCabinet, { Kind: AgentKind.InertGas }) => (Within(0.95, 60), RoomInert),
-        (Application.ElectricalCabinet, _) => (Within(0.95, 10), RoomHalocarbon),
-        _ => null,
+        { Kind: AgentKind.Liquid } => "liquid",
+        { Id: "carbon-dioxide" } => "carbon-dioxide",
+        { Kind: AgentKind.InertGas } => "inert",
+        _ => "boiling",
     };
 
-    static Requirement Within(double part, double seconds) => new(part, true, null, null, Duration.FromSeconds(seconds));
+    static ApplicationRequirement Read(CsvRow row) => new(
+        row.Text("application"), row.Text("kind"),
+        new(row.Number("part_fraction"), true, null, row.OptionalNumber("earliest_s") is { } earliest ? Duration.FromSeconds(earliest) : null, Duration.FromSeconds(row.Number("latest_s"))),
+        row.Text("note"), row.Sources);
 }

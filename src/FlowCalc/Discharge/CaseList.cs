@@ -51,7 +51,7 @@ internal sealed record CaseList(ImmutableArray<double> Temperatures, ImmutableAr
     static ImmutableArray<Attitude> DefaultAttitudes(Layout layout, List<Assumption> assumptions)
     {
         // A gas comes out the same way in any of them.
-        var isAny = layout.Application == Application.Motorsport && layout.Agent.Kind != AgentKind.InertGas;
+        var isAny = ApplicationDefaults.Of(layout.Application).WorksAnyWayUp && layout.Agent.Kind != AgentKind.InertGas;
         ImmutableArray<Attitude> attitudes = isAny ? AnyWayUp : [Upright];
         var source = isAny
             ? "a system for competition has to work in any position (FIA Formula One technical regulations, article 14.1.9, an older edition seen second-hand)"

@@ -13,7 +13,7 @@ static class AgentFits
     public static void Find(JudgedLayout judged, FindingList findings)
     {
         if (judged.Layout.Agent is not ExpandingAgent agent) return;
-        NearPeople(judged, agent, findings);
+        NearPeople(judged, findings);
         WeakData(judged, agent, findings);
         Fill(judged, agent, findings);
     }
@@ -28,9 +28,10 @@ static class AgentFits
             new Measure(fill, QuantityKind.Density), new Measure(usual, QuantityKind.Density), UsualFill, null), -1);
     }
 
-    static void NearPeople(JudgedLayout judged, ExpandingAgent agent, FindingList findings)
+    /// <summary>Carbon dioxide where people can be.</summary>
+    public static void NearPeople(JudgedAnswer judged, FindingList findings)
     {
-        if (agent.People != "never") return;
+        if (judged.Layout.Agent is not ExpandingAgent { People: "never" } agent) return;
         var zones = judged.Layout.Zones.Where(zone => zone.Occupied).Select(zone => zone.Id).ToArray();
         if (zones.Length == 0) return;
         findings.Add(new Finding(FindingCodes.CarbonDioxideNearPeople, Severity.Fail, [.. zones.Take(FindingList.MostIds)],

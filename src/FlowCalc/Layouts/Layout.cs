@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FlowCalc.Agents;
 using FlowCalc.Circuits;
+using FlowCalc.Layouts.Coverage;
 using FlowCalc.Layouts.Mounts;
 using FlowCalc.Limits;
 using UnitsNet;
@@ -77,6 +78,9 @@ public sealed record Layout
 
     /// <summary>Age and upkeep of the bottle; null where the document says nothing of it. The flow does not use it.</summary>
     public ServiceBook? Service { get; init; }
+
+    /// <summary>What the nozzles are to reach; null where the document says nothing of it. The flow does not use it.</summary>
+    public CoveragePlan? Coverage { get; init; }
 
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];

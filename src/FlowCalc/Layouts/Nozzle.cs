@@ -1,3 +1,5 @@
+using FlowCalc.Layouts.Coverage;
+
 namespace FlowCalc.Layouts;
 
 /// <summary>An outlet to the surroundings.</summary>
@@ -15,4 +17,10 @@ public sealed record Nozzle(string Id, Place? At, string? Note, double KFactor, 
 {
     /// <summary>Whether the point states the range itself, whatever the entry of its type says.</summary>
     public bool StatesRange { get; init; }
+
+    /// <summary>Where it points; null where not given. The flow does not use it.</summary>
+    public NozzleAim? Aim { get; init; }
+
+    /// <summary>The spray that the point states itself; null where the entry of its type does, or none does. The flow does not use it.</summary>
+    public Spray? Spray { get; init; }
 }

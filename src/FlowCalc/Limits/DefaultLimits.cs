@@ -25,10 +25,12 @@ public static class DefaultLimits
     static readonly ImmutableArray<Limit> OfMount;
     static readonly ImmutableArray<Limit> OfCircuit;
     static readonly ImmutableArray<Limit> OfUpkeep;
+    static readonly ImmutableArray<Limit> OfCoverage;
 
     const string OlderEdition = "an older edition seen second-hand; another class may ask for something else";
     const string Joints = "EN 1993-1-8:2005 table 3.4, seen second-hand";
     const string Fixing = "rules of motorsport ask for two metal straps or more, seen second-hand; another class may ask for something else";
+    const string Machinery = "IMO MSC/Circ.848, seen second-hand";
     const string WholeContents = $"FIA Formula One technical regulations, article 14.1.4, 95 % of the contents out, {OlderEdition}";
     const string AnyPosition = $"FIA Formula One technical regulations, article 14.1.9, it has to work in any position, {OlderEdition}; the part: {CommonPractice}";
 
@@ -107,6 +109,22 @@ public static class DefaultLimits
                 "How far the gauge is below what it should read at its temperature, as a part of that; of a liquid or of an agent under nitrogen.", LimitUse.Upkeep),
             new("gas-lost", null, null, null, Number(0.05), null, LowerIsWorse: false, "NFPA 2001 (from memory)",
                 "How far the gauge of an inert gas is below what it should read at its temperature, as a part of that.", LimitUse.Upkeep),
+            new("aimed-at-person", QuantityKind.Angle, null, null, Degrees(30), null, LowerIsWorse: true, $"not straight at a person: FIA Formula One technical regulations, article 14.1.10, {OlderEdition}, and sense; the angle: {CommonPractice}",
+                "Angle between the axis of a spray and the way to a person whom no body hides.", LimitUse.Coverage),
+            new("one-nozzle-zone", null, Number(2), null, null, null, LowerIsWorse: true, CommonPractice, "Nozzles of a zone.", LimitUse.Coverage),
+            new("too-few-zones", null, null, Number(2), null, null, LowerIsWorse: true, $"FIA Formula One technical regulations, article 14.1.1, cockpit and engine compartment, {OlderEdition}",
+                "Zones with a nozzle; judged of competition vehicles, and wherever the document states the limit.", LimitUse.Coverage),
+            new("too-little-agent", null, null, null, Number(1), null, LowerIsWorse: true, $"{Machinery}, paragraph 5: the quantity for the coldest temperature",
+                "Agent that a flooded zone gets, in the case that gives it least, over what it needs at its coldest.", LimitUse.Coverage),
+            new("over-noael", null, null, Number(1), null, null, LowerIsWorse: false, $"{Machinery}, paragraph 6: over it only with warning and escape, at the hottest temperature",
+                "Highest concentration of a zone with people over the highest at which no harm was seen (NOAEL).", LimitUse.Coverage),
+            new("over-loael", null, null, null, Number(1), null, LowerIsWorse: false, $"{Machinery}, paragraph 6: never over it, at the hottest temperature",
+                "Highest concentration of a zone with people over the lowest at which harm was seen (LOAEL).", LimitUse.Coverage),
+            new("low-oxygen", null, null, Number(0.12), Number(0.10), null, LowerIsWorse: true, "ISO 14520-1 and NFPA 2001 (from memory): 43 % of an inert gas leave 12 % of oxygen, 52 % leave 10 %",
+                "Oxygen that an inert gas leaves in the air of a zone with people at its hottest, as a part of the volume.", LimitUse.Coverage),
+            new("flooding-not-claimable", null, null, null, Number(1), null, LowerIsWorse: false, CommonPractice, "Changes of air a minute through a zone that is flooded.", LimitUse.Coverage),
+            new("leaving-too-slow", null, null, null, Number(1), null, LowerIsWorse: false, "NFPA 2001 (from memory): 5 min, and 3 min over 43 % of an inert gas",
+                "Time that people need to leave a zone over the time that its highest concentration allows them.", LimitUse.Coverage),
         ];
         ByCode = All.ToFrozenDictionary(definition => definition.Code, StringComparer.Ordinal);
         OfFlow = Of(LimitUse.Flow);
@@ -115,6 +133,7 @@ public static class DefaultLimits
         OfMount = Of(LimitUse.Mount);
         OfCircuit = Of(LimitUse.Circuit);
         OfUpkeep = Of(LimitUse.Upkeep);
+        OfCoverage = Of(LimitUse.Coverage);
     }
 
     /// <summary>All defaults, in the order in which answers list them.</summary>
@@ -127,12 +146,12 @@ public static class DefaultLimits
 
     /// <summary>The limits that hold for an answer to a document.</summary>
     /// <param name="stated">The document's own limits, at most one a code; see <see cref="LimitDefinition.Override"/>.</param>
-    /// <param name="use">The answer: a flow, a discharge, a cut list, a mount, a circuit or the upkeep.</param>
+    /// <param name="use">The answer: a flow, a discharge, a cut list, a mount, a circuit, the upkeep or a coverage.</param>
     /// <returns>One limit a row of <see cref="All"/> of that use, in its order.</returns>
     /// <exception cref="ArgumentException">A stated limit is for a code without a default, a code is stated twice, or the use is not one answer.</exception>
     public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated, LimitUse use)
     {
-        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount or LimitUse.Circuit or LimitUse.Upkeep)) throw new ArgumentException("The use of one answer.", nameof(use));
+        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount or LimitUse.Circuit or LimitUse.Upkeep or LimitUse.Coverage)) throw new ArgumentException("The use of one answer.", nameof(use));
         if (stated.IsDefaultOrEmpty)
             return use switch
             {
@@ -141,6 +160,7 @@ public static class DefaultLimits
                 LimitUse.Mount => OfMount,
                 LimitUse.Circuit => OfCircuit,
                 LimitUse.Upkeep => OfUpkeep,
+                LimitUse.Coverage => OfCoverage,
                 _ => OfCutList,
             };
 

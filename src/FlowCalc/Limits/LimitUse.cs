@@ -25,6 +25,9 @@ public enum LimitUse
     /// <summary>Dates and upkeep.</summary>
     Upkeep = 32,
 
+    /// <summary>Where sprays land and what zones get.</summary>
+    Coverage = 64,
+
     /// <summary>A steady flow and a discharge.</summary>
     Both = Flow | Discharge,
 }

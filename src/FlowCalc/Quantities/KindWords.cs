@@ -8,6 +8,7 @@ static class KindWords
         QuantityKind.VolumeFlow => "volume flow",
         QuantityKind.MassFlow => "mass flow",
         QuantityKind.KFactor => "K-factor",
+        QuantityKind.WettingRate => "wetting rate",
         QuantityKind.FlowCoefficient => "flow coefficient",
         _ => kind.ToString().ToLowerInvariant(),
     };

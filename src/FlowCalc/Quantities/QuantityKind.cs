@@ -70,4 +70,7 @@ public enum QuantityKind
 
     /// <summary>An energy; SI base J.</summary>
     Energy,
+
+    /// <summary>A volume flow over the area that it wets; SI base m³/s/m², which is m/s.</summary>
+    WettingRate,
 }

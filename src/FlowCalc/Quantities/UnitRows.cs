@@ -92,6 +92,10 @@ static class UnitRows
         // UnitsNet's own pound per minute is rounded, 2.7e-6 too high; its pound is exact.
         yield return Row(QuantityKind.MassFlow, new U.Mass(1, MassUnit.Pound).Kilograms / 60.0, "lb/min");
 
+        yield return Row(QuantityKind.WettingRate, 1.0, "m3/s/m2");
+        yield return Row(QuantityKind.WettingRate, CubicMetresPerSecond(VolumeFlowUnit.LiterPerMinute), "L/min/m2", "l/min/m2");
+        yield return Row(QuantityKind.WettingRate, UsGallonPerMinute() / SquareMetres(AreaUnit.SquareFoot), "US gal/min/ft2", "US gpm/ft2");
+
         yield return Row(QuantityKind.Speed, MetresPerSecond(SpeedUnit.MeterPerSecond), "m/s");
         yield return Row(QuantityKind.Speed, MetresPerSecond(SpeedUnit.KilometerPerHour), "km/h");
         yield return Row(QuantityKind.Speed, MetresPerSecond(SpeedUnit.FootPerSecond), "ft/s");

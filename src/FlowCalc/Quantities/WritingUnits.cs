@@ -70,6 +70,7 @@ static class WritingUnits
             QuantityKind.Stress => ("MPa", "psi", "Pa"),
             QuantityKind.Capacitance => ("F", "F", "F"),
             QuantityKind.Energy => ("J", "J", "J"),
+            QuantityKind.WettingRate => ("L/min/m2", "US gal/min/ft2", "m3/s/m2"),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of quantity."),
         };
         return system switch { UnitSystem.Metric => metric, UnitSystem.Us => us, _ => si };

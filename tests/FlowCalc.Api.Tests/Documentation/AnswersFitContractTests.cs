@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using FlowCalc.Api.Tests.Coverage;
 using FlowCalc.Api.Tests.Discharge;
 using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Hosting;
@@ -22,6 +23,8 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("/v1/agents/IG-55?units=us", "/v1/agents/{id}")]
     [InlineData("/v1/tubes", "/v1/tubes")]
     [InlineData("/v1/fittings", "/v1/fittings")]
+    [InlineData("/v1/applications", "/v1/applications")]
+    [InlineData("/v1/applications?units=us", "/v1/applications")]
     [InlineData("/v1/examples", "/v1/examples")]
     [InlineData("/v1/examples/raid-pickup", "/v1/examples/{name}")]
     [InlineData("/health/live", "/health/live")]
@@ -140,6 +143,17 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
         Assert.Equal(JsonValueKind.Null, cases[1].GetProperty("failure").ValueKind);
         Assert.Equal(JsonValueKind.Null, cases[1].GetProperty("time95").ValueKind);
         Assert.Empty(contract.Breaks("DischargeAnswer", answer));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("?units=us")]
+    [InlineData("?units=si")]
+    public async Task Coverage_fits_the_schema_that_the_contract_publishes(string query)
+    {
+        var contract = await Contract.Published(service);
+        foreach (var document in (string[])[Documents.Demo, CoverageCallTests.Space, CoverageCallTests.Bare])
+            Assert.Empty(contract.Breaks("CoverageAnswer", await caller.PostCoverage(document, query).Json(200)));
     }
 
     [Fact]

@@ -53,7 +53,7 @@ public sealed class ContractTests(Service service)
         var contract = await Contract.Published(service);
 
         var operations = contract.Operations().ToList();
-        Assert.Equal(25, operations.Count);
+        Assert.Equal(27, operations.Count);
         foreach (var (path, _, operation) in operations)
         {
             foreach (var field in (string[])["operationId", "summary", "description"])
@@ -99,13 +99,14 @@ public sealed class ContractTests(Service service)
     [InlineData("/v1/upkeep", "10000 points", "layout", "no-service", "day", "time", "query")]
     [InlineData("/v1/exchange", "100000 points", "layout", "no-answer", "not-written", "time", "query")]
     [InlineData("/v1/check", "200 points", "layout", "too-much", "time", "query")]
+    [InlineData("/v1/coverage", "500 points", "layout", "no-coverage", "too-much", "time", "query")]
     public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {
         var contract = await Contract.Published(service);
 
         var call = contract.Operations().Single(operation => operation.Path == path).Operation;
         var description = call.GetProperty("description").GetString()!;
-        foreach (var limit in (string[])["50331648 bytes", points, path is "/v1/report" or "/v1/check" ? "20 s" : "4 s"])
+        foreach (var limit in (string[])["50331648 bytes", points, path switch { "/v1/report" or "/v1/check" => "20 s", "/v1/coverage" => "8 s", _ => "4 s" }])
             Assert.Contains(limit, description, StringComparison.Ordinal);
         var responses = call.GetProperty("responses");
         Assert.Equal(["200", "400", "413", "415", "422", "429"], responses.EnumerateObject().Select(response => response.Name));
@@ -135,7 +136,7 @@ public sealed class ContractTests(Service service)
                         seen++;
                     }
             }
-        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount", "/v1/circuit", "/v1/upkeep", "/v1/check"])
+        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount", "/v1/circuit", "/v1/upkeep", "/v1/check", "/v1/coverage"])
         {
             var body = contract.Operations().Single(operation => operation.Path == path).Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
             Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));

@@ -114,12 +114,22 @@ public sealed class KeptExampleTests(Service service) : IDisposable
         await Compare("check", JsonSerializer.SerializeToElement(answer));
     }
 
+    [Fact]
+    public async Task Kept_coverage_of_the_demo_is_what_the_service_answers()
+    {
+        var answer = JsonNode.Parse((await caller.PostCoverage(Documents.Demo).Json(200)).GetRawText());
+        Shorten(answer);
+
+        await Compare("coverage", JsonSerializer.SerializeToElement(answer), within: 1e-4);
+    }
+
     // Long lists are shown by their first two entries.
     [Theory]
     [InlineData("agents", "/v1/agents")]
     [InlineData("agent", "/v1/agents/HFC-227ea")]
     [InlineData("tubes", "/v1/tubes")]
     [InlineData("fittings", "/v1/fittings")]
+    [InlineData("applications", "/v1/applications")]
     [InlineData("examples", "/v1/examples")]
     public async Task Kept_answer_of_the_catalogue_is_what_the_service_answers(string call, string path)
     {

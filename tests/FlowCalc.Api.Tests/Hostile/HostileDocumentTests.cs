@@ -80,6 +80,18 @@ public sealed class HostileDocumentTests
     }
 
     [Fact]
+    public async Task Every_document_however_hostile_gets_a_finite_coverage_or_a_stated_fault_in_time()
+    {
+        var count = HostileCalls.IsLong ? 10_000 : 600;
+        await using var service = Service.With(("Limits:CoverageTime", "00:01:00"));
+        var calls = new HostileCalls("/v1/coverage", HostileCoverage.Of);
+
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
+
+        calls.AssertRight(count);
+    }
+
+    [Fact]
     public async Task Every_comparison_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 20_000 : 600;

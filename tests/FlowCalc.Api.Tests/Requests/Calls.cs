@@ -37,6 +37,9 @@ static class Calls
     public static Task<HttpResponseMessage> PostCheck(this HttpClient caller, string document, string query = "") =>
         caller.PostLayout("/v1/check", Encoding.UTF8.GetBytes(document), query);
 
+    public static Task<HttpResponseMessage> PostCoverage(this HttpClient caller, string document, string query = "") =>
+        caller.PostLayout("/v1/coverage", Encoding.UTF8.GetBytes(document), query);
+
     public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {
         using var content = new ByteArrayContent(document);

@@ -28,6 +28,13 @@ public class CureOfEveryCodeTests
     // Dates, weight and gauge: a workshop clears them, no change of the layout.
     static readonly string[] OfUpkeep = [FindingCodes.AgentLost, FindingCodes.DateOverdue, FindingCodes.GasLost, FindingCodes.PressureLost, FindingCodes.PressureTestOverdue, FindingCodes.ServiceOverdue];
 
+    // Found in a coverage alone; CoverageCureTests has those that a turned nozzle or another fill clears, the others say themselves what to shut, add or wait for.
+    static readonly string[] OfCoverages =
+    [
+        CoverageCodes.AimedAtPerson, CoverageCodes.FloodingNotClaimable, CoverageCodes.LeavingTooSlow, CoverageCodes.LowOxygen, CoverageCodes.OverLoael, CoverageCodes.TooLittleAgent,
+        CoverageCodes.ZoneWithoutNozzle,
+    ];
+
     public static TheoryData<string, string, string> Flows => Rows(CureDocuments.OfFlow);
 
     public static TheoryData<string, string, string> Discharges => Rows(CureDocuments.OfDischarge);
@@ -47,7 +54,7 @@ public class CureOfEveryCodeTests
     [Fact]
     public void Every_code_that_can_fail_has_such_a_document_or_no_change_that_clears_it()
     {
-        var shown = CureDocuments.OfFlow.Concat(CureDocuments.OfDischarge).Select(row => row.Code).Concat(Without).Concat(OfCutLists).Concat(OfCircuits).Concat(OfUpkeep).Concat(Mounts.MountDocuments.All.Where(row => row.Severity == Severity.Fail && row.Path is not null).Select(row => row.Code));
+        var shown = CureDocuments.OfFlow.Concat(CureDocuments.OfDischarge).Select(row => row.Code).Concat(Without).Concat(OfCutLists).Concat(OfCircuits).Concat(OfUpkeep).Concat(OfCoverages).Concat(Mounts.MountDocuments.All.Where(row => row.Severity == Severity.Fail && row.Path is not null).Select(row => row.Code));
         var failing = FindingCodes.All.Where(definition => definition.Severities.Contains(Severity.Fail)).Select(definition => definition.Code);
 
         Assert.Empty(failing.Except(shown));

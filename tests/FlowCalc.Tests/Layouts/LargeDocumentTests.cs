@@ -111,14 +111,15 @@ public class LargeDocumentTests
     }
 
     [Theory]
-    [InlineData("", "at most 200 characters")]
-    [InlineData("\\uD800", "half of a surrogate pair")]
-    public void A_long_name_within_a_spray_is_one_fault_and_not_a_thousand_long_pointers(string start, string words)
+    [InlineData("")]
+    [InlineData("\\uD800")]
+    public void A_long_name_within_a_spray_is_one_fault_and_not_a_thousand_long_pointers(string start)
     {
-        var spray = $$"""{ "{{start}}{{new string('x', 500_000)}}": { {{string.Join(',', Enumerable.Repeat("\"a\":1", 2_000))}} } }""";
+        var spray = $$"""{ "angle": "60°", "{{start}}{{new string('x', 500_000)}}": { {{string.Join(',', Enumerable.Repeat("\"a\":1", 2_000))}} } }""";
 
         var fault = Assert.Single(ReadInTime(Specimen.With(("/nozzles/fan/spray", "{}")).Replace("\"spray\":{}", $"\"spray\":{spray}", StringComparison.Ordinal)).Faults);
 
-        Assert.Contains(words, fault.Message, StringComparison.Ordinal);
+        Assert.Contains("unknown field", fault.Message, StringComparison.Ordinal);
+        Assert.True(fault.Message.Length < 1_000);
     }
 }

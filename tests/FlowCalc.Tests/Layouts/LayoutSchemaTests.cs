@@ -83,6 +83,8 @@ public class LayoutSchemaTests
         Assert.Equal(ContactReader.Purposes.Words, Enum("circuitPart", "purpose"));
         Assert.Equal(ContactReader.Characteristics.Words, Enum("circuitPart", "characteristic"));
         Assert.Equal(ActuatorReader.Types.Words, Enum("circuitPart", "type"));
+        Assert.Equal(ZoneReader.Protections.Words, Enum("zone", "protection"));
+        Assert.Equal(ZoneReader.Hazards.Words, Enum("zone", "hazard"));
         Assert.Equal(ServiceReader.Bases.Words, Enum("serviceRule", "basis"));
         Assert.Equal(AgentCatalogue.Mixtures.Select(mixture => mixture.Id), Enum("agentDescription", "mixture"));
         Assert.Equal(AgentCatalogue.Ids, Definition("agent").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
@@ -105,7 +107,7 @@ public class LayoutSchemaTests
         { "kFactor", QuantityKind.KFactor }, { "flowCoefficient", QuantityKind.FlowCoefficient }, { "viscosity", QuantityKind.Viscosity }, { "temperature", QuantityKind.Temperature },
         { "time", QuantityKind.Time }, { "angle", QuantityKind.Angle }, { "speed", QuantityKind.Speed }, { "force", QuantityKind.Force }, { "stress", QuantityKind.Stress },
         { "area", QuantityKind.Area }, { "current", QuantityKind.Current }, { "voltage", QuantityKind.Voltage }, { "resistance", QuantityKind.Resistance },
-        { "capacitance", QuantityKind.Capacitance }, { "energy", QuantityKind.Energy },
+        { "capacitance", QuantityKind.Capacitance }, { "energy", QuantityKind.Energy }, { "volumeFlow", QuantityKind.VolumeFlow },
     };
 
     [Theory]

@@ -51,6 +51,7 @@ public sealed class QuantitiesUnitsNetTests
         QuantityKind.Stress => Pressure.From(value, Pressure.ParseUnit(Name(entry), Invariant)).Pascals,
         QuantityKind.Capacitance => ElectricCapacitance.From(value, ElectricCapacitance.ParseUnit(Name(entry), Invariant)).Farads,
         QuantityKind.Energy => Energy.From(value, Energy.ParseUnit(Name(entry), Invariant)).Joules,
+        QuantityKind.WettingRate => PerArea(entry, value),
         _ => throw new ArgumentOutOfRangeException(nameof(entry), entry.Kind, "A kind without a peer."),
     };
 
@@ -66,6 +67,13 @@ public sealed class QuantitiesUnitsNetTests
         };
         return flow.CubicMetersPerSecond / Math.Sqrt(pressure.Pascals);
     }
+
+    static double PerArea(UnitEntry entry, double value) => entry.Symbol switch
+    {
+        "L/min/m2" => VolumeFlow.FromLitersPerMinute(value).CubicMetersPerSecond,
+        "US gal/min/ft2" => VolumeFlow.FromUsGallonsPerMinute(value).CubicMetersPerSecond / Area.FromSquareFeet(1).SquareMeters,
+        _ => VolumeFlow.FromCubicMetersPerSecond(value).CubicMetersPerSecond,
+    };
 
     // How UnitsNet abbreviates what is spelled otherwise here.
     static string Name(UnitEntry entry) => (entry.Kind, entry.Symbol) switch

@@ -104,6 +104,9 @@ public sealed class QuantitiesExactFactorsTests
         [(QuantityKind.Capacitance, "µF")] = 0.000001m,
         [(QuantityKind.Energy, "J")] = 1m,
         [(QuantityKind.Energy, "mJ")] = 0.001m,
+        [(QuantityKind.WettingRate, "m3/s/m2")] = 1m,
+        [(QuantityKind.WettingRate, "L/min/m2")] = 0.001m / 60m,
+        [(QuantityKind.WettingRate, "US gal/min/ft2")] = UsGallon / 60m / (Foot * Foot),
     };
 
     [Fact]

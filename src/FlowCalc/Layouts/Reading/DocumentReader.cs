@@ -1,5 +1,7 @@
 using System.Text.Json;
 using FlowCalc.Agents;
+using FlowCalc.Layouts.Coverage;
+using FlowCalc.Layouts.Reading.Coverage;
 using FlowCalc.Layouts.Reading.Mounts;
 using UnitsNet;
 
@@ -15,6 +17,7 @@ enum DocumentField
     Application,
     Agent,
     AmbientPressure,
+    Altitude,
     Temperature,
     Supply,
     Tubes,
@@ -31,6 +34,7 @@ enum DocumentField
     Mount,
     Circuit,
     Service,
+    Coverage,
 }
 
 /// <summary>Reads a whole document.</summary>
@@ -57,7 +61,7 @@ static class DocumentReader
         root.Requires(context, DocumentField.Supply, "what drives the flow: " + SupplyReader.Right);
         var supply = SupplyReader.Read(context, root[DocumentField.Supply], agent);
         var temperature = ReadTemperature(context, root, agent, supply);
-        var stock = ReadStock(context, root);
+        var (stock, coverage) = ReadStock(context, root);
         var tree = TreeReader.Read(context, root, stock);
         var cases = CasesReader.Read(context, root[DocumentField.Cases]);
         var requirement = RequirementReader.Read(context, root[DocumentField.Requirement]);
@@ -94,6 +98,7 @@ static class DocumentReader
             Mount = mount,
             Circuit = circuit,
             Service = service,
+            Coverage = coverage,
             Assumptions = context.Assumptions.ToArray(),
         };
     }
@@ -101,7 +106,7 @@ static class DocumentReader
     static IEnumerable<NozzleType> Types(NamedEntries<NozzleOpening> nozzles)
     {
         foreach (var name in nozzles.Names)
-            if (nozzles.TryFind(name, out var opening) && opening is not null) yield return new NozzleType(name, opening.KFactor, opening.Orifice, opening.PressureRange);
+            if (nozzles.TryFind(name, out var opening) && opening is not null) yield return new NozzleType(name, opening.KFactor, opening.Orifice, opening.PressureRange) { Spray = opening.Spray };
     }
 
     static void ReadFormat(ReadingContext context, in Members<DocumentField> root)
@@ -114,6 +119,13 @@ static class DocumentReader
 
     static void ReadAmbient(ReadingContext context, in Members<DocumentField> root)
     {
+        if (root.Has(DocumentField.Altitude))
+        {
+            root.Refuses(context, DocumentField.AmbientPressure, "the altitude says it already: give one of them");
+            var altitude = QuantityValue.Read(context, root[DocumentField.Altitude], Sizes.Altitude);
+            if (double.IsFinite(altitude)) context.Ambient = ReadingContext.StandardAmbient * StandardAtmosphere.PartAt(altitude);
+            return;
+        }
         if (!root.Has(DocumentField.AmbientPressure)) context.Assumptions.Add("/ambientPressure", "1.01325 bara", "the standard atmosphere, ISO 2533:1975 (from memory)");
         var ambient = PressureValue.ReadAmbient(context, root[DocumentField.AmbientPressure]);
         if (double.IsFinite(ambient)) context.Ambient = ambient;
@@ -131,9 +143,13 @@ static class DocumentReader
         return temperature;
     }
 
-    static NamedStock ReadStock(ReadingContext context, in Members<DocumentField> root) => new(
-        NamedEntries<Tube>.Read(context, root[DocumentField.Tubes], "tubes", TubeReader.Own),
-        NamedEntries<NozzleOpening>.Read(context, root[DocumentField.Nozzles], "nozzles", NozzleReader.Own),
-        NamedEntries<Fitting>.Read(context, root[DocumentField.Fittings], "fittings", FittingReader.Own),
-        NamedEntries<Zone>.Read(context, root[DocumentField.Zones], "zones", ZoneReader.Own));
+    static (NamedStock Stock, CoveragePlan? Coverage) ReadStock(ReadingContext context, in Members<DocumentField> root)
+    {
+        var tubes = NamedEntries<Tube>.Read(context, root[DocumentField.Tubes], "tubes", TubeReader.Own);
+        var nozzles = NamedEntries<NozzleOpening>.Read(context, root[DocumentField.Nozzles], "nozzles", NozzleReader.Own);
+        var fittings = NamedEntries<Fitting>.Read(context, root[DocumentField.Fittings], "fittings", FittingReader.Own);
+        var zones = NamedEntries<Zone>.Read(context, root[DocumentField.Zones], "zones", ZoneReader.Own);
+        var (coverage, targets) = CoverageReader.Read(context, root[DocumentField.Coverage], zones);
+        return (new NamedStock(tubes, nozzles, fittings, zones, targets), coverage);
+    }
 }

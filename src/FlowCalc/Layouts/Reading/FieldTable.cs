@@ -42,5 +42,13 @@ sealed class FieldTable<TField>(string what, params ImmutableArray<string> plann
         return true;
     }
 
+    /// <summary>The same for an object that may be left out; a fault for what is there and none.</summary>
+    /// <returns>Whether it is there and an object.</returns>
+    public bool TryReadOptional(ReadingContext context, JsonValue element, out Members<TField> members)
+    {
+        members = new Members<TField>(element, this);
+        return element.ValueKind is not JsonValueKind.Undefined && TryRead(context, element, out members);
+    }
+
     static string Spelling(string member) => member == "Schema" ? "$schema" : char.ToLowerInvariant(member[0]) + member[1..];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Layouts.Reading.Coverage;
 using FlowCalc.Layouts.Reading.Mounts;
 
 namespace FlowCalc.Layouts.Reading;
@@ -56,6 +57,12 @@ static class LayoutFields
     public static readonly FieldTable<ServiceRuleField> ServiceRule = new("a rule of upkeep");
     public static readonly FieldTable<WeighingField> Weighing = new("a weighing");
     public static readonly FieldTable<GaugeField> Gauge = new("a gauge");
+    public static readonly FieldTable<CoverageField> Coverage = new("the coverage");
+    public static readonly FieldTable<SurfaceField> Surface = new("a surface");
+    public static readonly FieldTable<TargetField> Target = new("a target or a person");
+    public static readonly FieldTable<BodyField> Body = new("a body");
+    public static readonly FieldTable<SprayField> Spray = new("a spray");
+    public static readonly FieldTable<AirBottleField> AirBottle = new("an air bottle");
 
     /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
     public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
@@ -69,5 +76,6 @@ static class LayoutFields
         ("mountFoot", MountFoot), ("mountAdapter", MountAdapter), ("mountStrap", MountStrap), ("endStop", EndStop), ("addedMass", AddedMass), ("mountLoad", MountLoad),
         ("circuit", Circuit), ("circuitSource", CircuitSource), ("circuitPart", CircuitPart),
         ("service", Service), ("serviceRule", ServiceRule), ("weighing", Weighing), ("gauge", Gauge),
+        ("coverage", Coverage), ("surface", Surface), ("target", Target), ("body", Body), ("spray", Spray), ("airBottle", AirBottle),
     ];
 }

@@ -65,7 +65,7 @@ ref struct Members<TField>(JsonValue owner, FieldTable<TField> table)
     }
 
     // Rows of the values; no member stands in row 0, the document.
-    [InlineArray(24)]
+    [InlineArray(32)]
     struct Slots
     {
         int first;

@@ -1,4 +1,4 @@
-using System.Text.Json;
+using FlowCalc.Layouts.Reading.Coverage;
 
 namespace FlowCalc.Layouts.Reading;
 
@@ -17,12 +17,12 @@ static class NozzlePointReader
 
         var type = TextValue.Name(context, members[PointField.Nozzle], "a nozzle's name");
         var opening = named ? Named(context, members[PointField.Nozzle], type, stock.Nozzles) : NozzleReader.Opening(context, members[PointField.KFactor], members[PointField.Orifice]);
-        var zone = Zone(context, members[PointField.Zone], stock.Zones);
+        var zone = ZoneReader.Named(context, members[PointField.Zone], stock.Zones);
         var share = NumberValue.Read(context, members[PointField.Share], Sizes.Share);
         var range = NozzleReader.Range(context, members[PointField.PressureRange]);
-        if (members.Has(PointField.Aim)) CoverageValue.CheckAim(context, members[PointField.Aim]);
-        if (members.Has(PointField.Spray)) CoverageValue.CheckSpray(context, members[PointField.Spray]);
-        return new Nozzle(id, at, note, opening?.KFactor ?? double.NaN, opening?.Orifice, zone, double.IsFinite(share) ? share : null, range ?? opening?.PressureRange, type) { StatesRange = range is not null };
+        var aim = members.Has(PointField.Aim) ? AimReader.Read(context, members, at, stock.Targets) : null;
+        var spray = members.Has(PointField.Spray) ? SprayReader.Read(context, members[PointField.Spray]) : null;
+        return new Nozzle(id, at, note, opening?.KFactor ?? double.NaN, opening?.Orifice, zone, double.IsFinite(share) ? share : null, range ?? opening?.PressureRange, type) { StatesRange = range is not null, Aim = aim, Spray = spray };
     }
 
     static NozzleOpening? Named(ReadingContext context, JsonValue element, string? name, NamedEntries<NozzleOpening> nozzles)
@@ -31,14 +31,5 @@ static class NozzlePointReader
         if (nozzles.TryFind(name, out var opening)) return opening;
         if (!nozzles.IsBroken) context.Faults.Add(element, $"read {Said.Name(name)}: not among the document's nozzles{NearNames.Advice(context, name, nozzles.Names)}");
         return null;
-    }
-
-    static string? Zone(ReadingContext context, JsonValue element, NamedEntries<Zone> zones)
-    {
-        if (element.ValueKind is JsonValueKind.Undefined) return null;
-        var name = TextValue.Name(context, element, "a zone's name");
-        if (name is not null && !zones.IsBroken && !zones.TryFind(name, out _))
-            context.Faults.Add(element, $"read {Said.Name(name)}: not among the document's zones{NearNames.Advice(context, name, zones.Names)}");
-        return name;
     }
 }

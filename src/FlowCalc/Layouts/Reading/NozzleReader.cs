@@ -1,4 +1,6 @@
 using System.Text.Json;
+using FlowCalc.Layouts.Coverage;
+using FlowCalc.Layouts.Reading.Coverage;
 using FlowCalc.Losses;
 using UnitsNet;
 
@@ -27,7 +29,11 @@ enum OrificeField
 /// <param name="KFactor">K in m³/(s·√Pa) at 1000 kg/m³; NaN where it could not be read.</param>
 /// <param name="Orifice">The holes; null for a K-factor.</param>
 /// <param name="PressureRange">Pressures at which it does its work; null for none.</param>
-sealed record NozzleOpening(double KFactor, NozzleOrifice? Orifice, PressureRange? PressureRange);
+sealed record NozzleOpening(double KFactor, NozzleOrifice? Orifice, PressureRange? PressureRange)
+{
+    /// <summary>Its spray; null for none.</summary>
+    public Spray? Spray { get; init; }
+}
 
 /// <summary>Reads what nozzles of a document have in common, by name or in a point.</summary>
 static class NozzleReader
@@ -42,8 +48,8 @@ static class NozzleReader
             context.Faults.Add(element, members.Has(NozzleField.KFactor) ? "read both kFactor and orifice: a nozzle has one of them" : "read neither kFactor nor orifice: a nozzle has one of them");
         var opening = Opening(context, members[NozzleField.KFactor], members[NozzleField.Orifice]);
         var range = Range(context, members[NozzleField.PressureRange]);
-        CoverageValue.CheckSpray(context, members[NozzleField.Spray]);
-        return context.Faults.Count > before ? null : opening with { PressureRange = range };
+        var spray = SprayReader.Read(context, members[NozzleField.Spray]);
+        return context.Faults.Count > before ? null : opening with { PressureRange = range, Spray = spray };
     }
 
     /// <summary>A K-factor, given or from an orifice; NaN where both are missing or wrong.</summary>

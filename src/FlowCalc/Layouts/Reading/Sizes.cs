@@ -98,6 +98,18 @@ static class Sizes
     public static readonly SizeRange GrossMass = new(QuantityKind.Mass, "a gross mass", 1e-6, 1e6, "0.001 g to 1000000 kg");
     public static readonly SizeRange ScaleStep = new(QuantityKind.Mass, "a scale's step", 1e-9, 1e3, "0.000001 g to 1000 kg");
 
+    public static readonly SizeRange Altitude = new(QuantityKind.Length, "an altitude", -500, 9_000, "-500 to 9000 m above the sea");
+    public static readonly SizeRange SprayAngle = new(QuantityKind.Angle, "the full angle of a spray's cone", 1 * Degree, 175 * Degree, "1 to 175°");
+    public static readonly SizeRange Throw = new(QuantityKind.Length, "a distance of a spray", 0, 100, "0 to 100 m");
+    public static readonly SizeRange Edge = new(QuantityKind.Length, "a part of an edge", -1_000, 1_000, "-1000 to 1000 m");
+    public static readonly SizeRange ZoneVolume = new(QuantityKind.Volume, "a zone's volume", 1e-6, 1e6, "0.001 L to 1000000 m3");
+    public static readonly SizeRange ZoneTemperature = new(QuantityKind.Temperature, "a zone's temperature", 173.15, 573.15, "-100 to 300 °C");
+    public static readonly SizeRange Airflow = new(QuantityKind.VolumeFlow, "an airflow", 0, 1e5, "0 to 100000 m3/s");
+    public static readonly SizeRange Openings = new(QuantityKind.Area, "the area of openings", 0, 1e4, "0 to 10000 m2");
+    public static readonly SizeRange Leaving = new(QuantityKind.Time, "a time to leave", 0, 86_400, "0 to 86400 s");
+    public static readonly SizeRange AirBottleVolume = new(QuantityKind.Volume, "an air bottle's volume", 1e-6, 100, "0.001 L to 100 m3");
+
+    public static readonly NumberRange Concentration = new("a concentration as a part of the volume", 0, 0.95, "over 0 to 0.95", IsOpen: true);
     public static readonly NumberRange Months = new("an interval in months", 1, 1_200, "a whole number, 1 to 1200");
     public static readonly NumberRange TemperatureCoefficient = new("a temperature coefficient in 1/K", 0, 0.008, "0 to 0.008");
     public static readonly NumberRange Tolerance = new("a tolerance", 0, 0.5, "0 to 0.5");

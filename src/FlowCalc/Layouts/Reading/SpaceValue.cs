@@ -7,12 +7,15 @@ namespace FlowCalc.Layouts.Reading;
 static class SpaceValue
 {
     /// <summary>A place with a unit to each coordinate; null where it is missing or none.</summary>
-    public static Place? Place(ReadingContext context, JsonValue element)
+    public static Place? Place(ReadingContext context, JsonValue element) => Place(context, element, Sizes.Coordinate);
+
+    /// <summary>The same, its coordinates in a range of their own.</summary>
+    public static Place? Place(ReadingContext context, JsonValue element, SizeRange range)
     {
         if (!IsTriple(context, element, "three lengths [x, y, z], each with a unit")) return null;
-        var x = QuantityValue.Read(context, element[0], Sizes.Coordinate);
-        var y = QuantityValue.Read(context, element[1], Sizes.Coordinate);
-        var z = QuantityValue.Read(context, element[2], Sizes.Coordinate);
+        var x = QuantityValue.Read(context, element[0], range);
+        var y = QuantityValue.Read(context, element[1], range);
+        var z = QuantityValue.Read(context, element[2], range);
         return double.IsFinite(x + y + z) ? new Place(Length.FromMeters(x), Length.FromMeters(y), Length.FromMeters(z)) : null;
     }
 

@@ -1,0 +1,77 @@
+using FlowCalc.Coverage;
+using FlowCalc.Discharge;
+using FlowCalc.Findings.Cures;
+using FlowCalc.Quantities;
+
+namespace FlowCalc.Findings.Coverage;
+
+/// <summary>Looks for changes that clear what was found, by working the changed layout out and judging it again.</summary>
+static class CoverageCures
+{
+    // Work is bounded by counts: so many pairs of nozzle and thing in all that are worked out anew, and so many discharges.
+    const long MostPairs = 4_000;
+    const int MostDischarges = 4;
+
+    /// <summary>Adds the first change that clears each failure and warning and makes nothing else as bad; where none does, says how many were tried.</summary>
+    public static void Add(JudgedCoverage judged, FindingList findings, TaskScheduler scheduler)
+    {
+        var (pairs, discharges) = (MostPairs, MostDischarges);
+        for (var at = 0; at < findings.Entries.Count; at++)
+        {
+            var entry = findings.Entries[at];
+            if (entry.IsMany || entry.Finding.Severity < Severity.Warn) continue;
+            var (tried, isCut) = (0, false);
+            Cure? cure = null;
+            foreach (var change in CoverageRemedies.For(entry, judged))
+            {
+                isCut = change.MovesFlow ? discharges-- <= 0 : (pairs -= 1 + LayoutCoverage.Pairs(judged.Layout)) < 0;
+                if (isCut) break;
+                tried++;
+                cure = Tried(judged, change, entry, new Aim(entry, findings), scheduler);
+                if (cure is not null) break;
+            }
+            if (cure is not null) findings.Replace(at, entry.Finding with { Cure = cure });
+            else if (tried > 0)
+                findings.Replace(at, entry.Finding with { Message = CureWords.Without(entry.Finding.Message, $"{Wording.Count(tried, "change")} tried{(isCut ? ", then the search was cut short" : "")}") });
+        }
+    }
+
+    static Cure? Tried(JudgedCoverage judged, CoverageChange change, FoundEntry entry, Aim aim, TaskScheduler scheduler)
+    {
+        judged.Cancellation.ThrowIfCancellationRequested();
+        var (layout, cancel) = (change.Changed, judged.Cancellation);
+        var discharge = change.MovesFlow && judged.Discharge is not null ? LayoutDischarge.Solve(layout, scheduler, cancel) : judged.Discharge;
+        var after = new JudgedCoverage(layout, LayoutCoverage.Solve(layout, discharge, judged.Flow, cancel), discharge, judged.Flow, judged.Units, judged.Limits, cancel);
+        var found = CoverageFindings.Found(after);
+        if (!aim.IsClearedBy(found)) return null;
+
+        var outcome = new CureOutcome(found.Verdict, found.Count(Severity.Fail), found.Count(Severity.Warn), null, null);
+        var (before, now) = (entry.Finding.Measured ?? new Measure(1, null), Measured(after, entry));
+        return new Cure($"With {change.Words}, {What(entry)} goes from {Text(before, judged.Units)} to {Text(now, judged.Units)}{CureWords.Left(outcome)}.", change.Changes, before, now, Clears: true, outcome);
+    }
+
+    static Measure Measured(JudgedCoverage after, FoundEntry entry)
+    {
+        var (result, item) = (after.Result, entry.Item);
+        return entry.Finding.Code switch
+        {
+            CoverageCodes.TargetNotCovered => new(Sprays.Nearly(result.Targets[item], after)!.OffAxis.Radians, QuantityKind.Angle),
+            CoverageCodes.AimedAtPerson => new(result.Persons[item].OffAxis?.Radians ?? Math.PI, QuantityKind.Angle),
+            CoverageCodes.TooLittleAgent => new(result.Zones[item].Mass!.Least / result.Zones[item].Need!.Mass, null),
+            CoverageCodes.OverNoael => new(result.Zones[item].Exposure!.Most / result.Zones[item].Exposure!.Unharmed!.Value, null),
+            CoverageCodes.OverLoael => new(result.Zones[item].Exposure!.Most / result.Zones[item].Exposure!.Harmful!.Value, null),
+            _ => new(result.Zones[item].Exposure!.Oxygen, null),
+        };
+    }
+
+    static string What(FoundEntry entry) => entry.Finding.Code switch
+    {
+        CoverageCodes.TargetNotCovered => $"the nearest axis to {Wording.Id(entry.Finding.Where[0])}",
+        CoverageCodes.AimedAtPerson => $"the nearest axis to {Wording.Id(entry.Finding.Where[1])}",
+        CoverageCodes.TooLittleAgent => $"what zone {Wording.Id(entry.Finding.Where[0])} gets of what it needs",
+        CoverageCodes.LowOxygen => $"the oxygen in zone {Wording.Id(entry.Finding.Where[0])}",
+        _ => $"the concentration in zone {Wording.Id(entry.Finding.Where[0])} over that level",
+    };
+
+    static string Text(Measure measure, UnitSystem units) => measure.Kind is { } kind ? Wording.Of(measure.Si, kind, units) : Wording.Percent(measure.Si);
+}
