@@ -25,6 +25,7 @@ public static class DefaultLimits
     static readonly ImmutableArray<Limit> OfMount;
     static readonly ImmutableArray<Limit> OfCircuit;
     static readonly ImmutableArray<Limit> OfUpkeep;
+    static readonly ImmutableArray<Limit> OfCalibration;
 
     const string OlderEdition = "an older edition seen second-hand; another class may ask for something else";
     const string Joints = "EN 1993-1-8:2005 table 3.4, seen second-hand";
@@ -107,6 +108,18 @@ public static class DefaultLimits
                 "How far the gauge is below what it should read at its temperature, as a part of that; of a liquid or of an agent under nitrogen.", LimitUse.Upkeep),
             new("gas-lost", null, null, null, Number(0.05), null, LowerIsWorse: false, "NFPA 2001 (from memory)",
                 "How far the gauge of an inert gas is below what it should read at its temperature, as a part of that.", LimitUse.Upkeep),
+            new("likely-kinked-run", null, null, Number(0.05), Number(0.20), null, LowerIsWorse: false, CommonPractice,
+                "Part of its flow in the test that a run loses by what is not drawn.", LimitUse.Calibration),
+            new("likely-blocked-run", null, null, null, Number(0.95), null, LowerIsWorse: false, CommonPractice,
+                "Part of its flow in the test that a run loses by what is not drawn, beyond which it counts as blocked.", LimitUse.Calibration),
+            new("built-otherwise", null, Number(0.05), Number(0.10), null, null, LowerIsWorse: false, CommonPractice,
+                "Largest change of a reading, as a part of it as drawn, by what all of the system has otherwise than drawn.", LimitUse.Calibration),
+            new("readings-disagree", null, null, Number(0.01), null, null, LowerIsWorse: true, $"chi-square test; the step: {CommonPractice}",
+                "Chance that readings of such uncertainty scatter as much or more about the likeliest cause.", LimitUse.Calibration),
+            new("reading-outlier", null, null, Number(3), null, null, LowerIsWorse: false, $"normal distribution of errors; the step: {CommonPractice}",
+                "Distance of a reading from the likeliest cause, in its standard uncertainties.", LimitUse.Calibration),
+            new("cause-not-certain", null, Number(2), null, null, null, LowerIsWorse: true, "R. E. Kass and A. E. Raftery (1995), from memory",
+                "By how much the score of the next cause is more than that of the likeliest.", LimitUse.Calibration),
         ];
         ByCode = All.ToFrozenDictionary(definition => definition.Code, StringComparer.Ordinal);
         OfFlow = Of(LimitUse.Flow);
@@ -115,6 +128,7 @@ public static class DefaultLimits
         OfMount = Of(LimitUse.Mount);
         OfCircuit = Of(LimitUse.Circuit);
         OfUpkeep = Of(LimitUse.Upkeep);
+        OfCalibration = Of(LimitUse.Calibration);
     }
 
     /// <summary>All defaults, in the order in which answers list them.</summary>
@@ -127,12 +141,12 @@ public static class DefaultLimits
 
     /// <summary>The limits that hold for an answer to a document.</summary>
     /// <param name="stated">The document's own limits, at most one a code; see <see cref="LimitDefinition.Override"/>.</param>
-    /// <param name="use">The answer: a flow, a discharge, a cut list, a mount, a circuit or the upkeep.</param>
+    /// <param name="use">The answer: a flow, a discharge, a cut list, a mount, a circuit, the upkeep or a test.</param>
     /// <returns>One limit a row of <see cref="All"/> of that use, in its order.</returns>
     /// <exception cref="ArgumentException">A stated limit is for a code without a default, a code is stated twice, or the use is not one answer.</exception>
     public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated, LimitUse use)
     {
-        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount or LimitUse.Circuit or LimitUse.Upkeep)) throw new ArgumentException("The use of one answer.", nameof(use));
+        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount or LimitUse.Circuit or LimitUse.Upkeep or LimitUse.Calibration)) throw new ArgumentException("The use of one answer.", nameof(use));
         if (stated.IsDefaultOrEmpty)
             return use switch
             {
@@ -141,6 +155,7 @@ public static class DefaultLimits
                 LimitUse.Mount => OfMount,
                 LimitUse.Circuit => OfCircuit,
                 LimitUse.Upkeep => OfUpkeep,
+                LimitUse.Calibration => OfCalibration,
                 _ => OfCutList,
             };
 

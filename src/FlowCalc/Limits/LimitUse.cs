@@ -25,6 +25,9 @@ public enum LimitUse
     /// <summary>Dates and upkeep.</summary>
     Upkeep = 32,
 
+    /// <summary>A test of the built system.</summary>
+    Calibration = 128,
+
     /// <summary>A steady flow and a discharge.</summary>
     Both = Flow | Discharge,
 }

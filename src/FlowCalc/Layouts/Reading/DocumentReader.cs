@@ -31,6 +31,7 @@ enum DocumentField
     Mount,
     Circuit,
     Service,
+    Measured,
 }
 
 /// <summary>Reads a whole document.</summary>
@@ -68,6 +69,7 @@ static class DocumentReader
         var mount = MountReader.Read(context, root[DocumentField.Mount], supply);
         var circuit = CircuitReader.Read(context, root[DocumentField.Circuit]);
         var service = ServiceReader.Read(context, root[DocumentField.Service], supply);
+        var measured = MeasuredReader.Read(context, root[DocumentField.Measured], agent, supply.Supply, tree);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -94,6 +96,7 @@ static class DocumentReader
             Mount = mount,
             Circuit = circuit,
             Service = service,
+            Measured = measured,
             Assumptions = context.Assumptions.ToArray(),
         };
     }

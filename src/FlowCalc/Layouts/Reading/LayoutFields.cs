@@ -6,7 +6,7 @@ namespace FlowCalc.Layouts.Reading;
 /// <summary>The fields of every kind of object in a document; the schema has the same.</summary>
 static class LayoutFields
 {
-    public static readonly FieldTable<DocumentField> Document = new("a layout", "measured");
+    public static readonly FieldTable<DocumentField> Document = new("a layout");
     public static readonly FieldTable<QuantityField> Quantity = new("a quantity");
     public static readonly FieldTable<AgentField> Agent = new("an agent");
     public static readonly FieldTable<SupplyField> Supply = new("a supply");
@@ -57,6 +57,9 @@ static class LayoutFields
     public static readonly FieldTable<WeighingField> Weighing = new("a weighing");
     public static readonly FieldTable<GaugeField> Gauge = new("a gauge");
 
+    public static readonly FieldTable<MeasuredField> Measured = new("a test");
+    public static readonly FieldTable<MeasuredReadingField> MeasuredReading = new("a reading");
+
     /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
     public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
     [
@@ -69,5 +72,6 @@ static class LayoutFields
         ("mountFoot", MountFoot), ("mountAdapter", MountAdapter), ("mountStrap", MountStrap), ("endStop", EndStop), ("addedMass", AddedMass), ("mountLoad", MountLoad),
         ("circuit", Circuit), ("circuitSource", CircuitSource), ("circuitPart", CircuitPart),
         ("service", Service), ("serviceRule", ServiceRule), ("weighing", Weighing), ("gauge", Gauge),
+        ("measured", Measured), ("measuredReading", MeasuredReading),
     ];
 }
