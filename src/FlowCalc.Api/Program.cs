@@ -1,3 +1,4 @@
+using FlowCalc.Api.Calibration;
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
@@ -45,6 +46,7 @@ app.MapDrawing();
 app.MapReport();
 app.MapCircuit();
 app.MapUpkeep();
+app.MapCalibration();
 app.MapAgents();
 app.MapStock();
 app.MapExamples();

@@ -24,6 +24,7 @@ internal static class Commands
                 ReportFigures.Print();
                 MountFigures.Print();
                 UpkeepFigures.Print();
+                CalibrationFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -49,6 +50,9 @@ internal static class Commands
             case ["upkeep"]:
                 UpkeepFigures.Print();
                 return 0;
+            case ["calibrate"]:
+                CalibrationFigures.Print();
+                return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
                 Directory.CreateDirectory(folder);
@@ -56,7 +60,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | calibrate | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using FlowCalc.Api.Calibration;
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Compare;
@@ -26,6 +27,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(MountAnswer))]
 [JsonSerializable(typeof(CircuitAnswer))]
 [JsonSerializable(typeof(UpkeepAnswer))]
+[JsonSerializable(typeof(CalibrationAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Calibration;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
@@ -95,6 +96,11 @@ internal static class FaultExamples
                 ("no-service", "A layout without a service", Problems.Unread([new LayoutFault("/service", UpkeepEndpoint.Missing)])),
                 ("day", "No day is given", Problems.Query(UpkeepQuery.TodayName, "It is missing: today is the day for which the dates are judged, such as 2026-11-25.")),
                 ("time", "Over the time limit", Problems.TooSlow(limits.UpkeepTime))],
+            "Calibrate" => [
+                layout,
+                ("no-test", "A layout without a test", Problems.Unread([new LayoutFault("/measured", CalibrationEndpoint.Missing)])),
+                ("no-answer", "A test without a flow", Problems.NoAnswer("The test of the layout as drawn has no answer. The flow did not converge.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.CalibrationTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

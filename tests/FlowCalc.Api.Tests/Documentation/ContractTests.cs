@@ -97,6 +97,7 @@ public sealed class ContractTests(Service service)
     [InlineData("/v1/mount", "10000 points", "layout", "time", "query")]
     [InlineData("/v1/circuit", "10000 points", "layout", "no-circuit", "time", "query")]
     [InlineData("/v1/upkeep", "10000 points", "layout", "no-service", "day", "time", "query")]
+    [InlineData("/v1/calibrate", "500 points", "layout", "no-test", "no-answer", "time", "query")]
     public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {
         var contract = await Contract.Published(service);
@@ -133,7 +134,7 @@ public sealed class ContractTests(Service service)
                         seen++;
                     }
             }
-        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount", "/v1/circuit", "/v1/upkeep"])
+        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount", "/v1/circuit", "/v1/upkeep", "/v1/calibrate"])
         {
             var body = contract.Operations().Single(operation => operation.Path == path).Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
             Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));

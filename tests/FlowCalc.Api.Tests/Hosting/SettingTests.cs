@@ -47,6 +47,8 @@ public sealed class SettingTests
     [InlineData("Limits:CircuitTime", "00:00:00")]
     [InlineData("Limits:UpkeepPoints", "100001")]
     [InlineData("Limits:UpkeepTime", "01:00:01")]
+    [InlineData("Limits:CalibrationPoints", "5001")]
+    [InlineData("Limits:CalibrationTime", "00:00:00")]
     [InlineData("Limits:Concurrent", "-1")]
     [InlineData("Limits:Waiting", "-1")]
     [InlineData("Limits:RequestsPerMinute", "-5")]

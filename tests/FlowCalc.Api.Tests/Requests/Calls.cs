@@ -34,6 +34,9 @@ static class Calls
     public static Task<HttpResponseMessage> PostUpkeep(this HttpClient caller, string document, string query = "") =>
         caller.PostLayout("/v1/upkeep", Encoding.UTF8.GetBytes(document), query);
 
+    public static Task<HttpResponseMessage> PostCalibration(this HttpClient caller, string document, string query = "") =>
+        caller.PostLayout("/v1/calibrate", Encoding.UTF8.GetBytes(document), query);
+
     public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {
         using var content = new ByteArrayContent(document);
