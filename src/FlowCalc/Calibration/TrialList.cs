@@ -6,7 +6,7 @@ namespace FlowCalc.Calibration;
 /// <summary>The causes that are tried of a test, and those that cannot be.</summary>
 static class TrialList
 {
-    const double WidestBore = 1.3, NarrowestBore = 0.7;
+    const double WidestBore = 1.3, NarrowestBore = 0.7, SomeWall = 0.999;
 
     // A run that carries less than this part of the whole flow is at rest: nothing in it could be lost.
     const double Rest = 1e-9;
@@ -21,11 +21,17 @@ static class TrialList
             trials.Add(new(CauseKind.SupplyPressure, -1, [Unknown.Factor(UnknownKind.PressureFactor)], sizes => rig.Read(layout, sizes[0])));
         if (IsAsked(CauseKind.Roughness))
             trials.Add(new(CauseKind.Roughness, -1, [Unknown.RoughnessTo(GreatestRoughness(layout))], sizes => rig.Read(BuiltLayout.WithRoughness(layout, sizes[0]), 1)));
-        if (IsAsked(CauseKind.Bore))
-            trials.Add(new(CauseKind.Bore, -1, [Unknown.Factor(UnknownKind.BoreFactor, null, LeastBore(layout), MostBore(layout))], sizes => rig.Read(BuiltLayout.WithBores(layout, sizes[0]), 1)));
+        if (IsAsked(CauseKind.Bore)) AddBore(rig, trials, leftOut);
         if (IsAsked(CauseKind.Nozzles)) AddNozzles(measured, rig, trials, leftOut);
         if (IsAsked(CauseKind.Run)) AddRuns(rig, trials, leftOut);
         return trials;
+    }
+
+    static void AddBore(ITestRig rig, List<CauseTrial> trials, List<CauseLeftOut> leftOut)
+    {
+        var (least, most) = (LeastBore(rig.Tested), MostBore(rig.Tested));
+        if (least < most) trials.Add(new(CauseKind.Bore, -1, [Unknown.Factor(UnknownKind.BoreFactor, null, least, most)], sizes => rig.Read(BuiltLayout.WithBores(rig.Tested, sizes[0]), 1)));
+        else leftOut.Add(new(CauseKind.Bore, -1, "Roughness and bends leave no other bore that a document may state."));
     }
 
     static void AddNozzles(Measured measured, ITestRig rig, List<CauseTrial> trials, List<CauseLeftOut> leftOut)
@@ -62,10 +68,15 @@ static class TrialList
     static double GreatestRoughness(Layout layout) => TubeRoughness.MostOfBore * layout.Runs.Min(run => Narrowest(run));
 
     // As narrow as the roughness lets a document say.
-    static double LeastBore(Layout layout) => Math.Min(0.999, Math.Max(NarrowestBore, layout.Runs.Max(run => run.Tube.Roughness.Meters / (TubeRoughness.MostOfBore * run.Tube.Bore.Meters))));
+    static double LeastBore(Layout layout) => Math.Max(NarrowestBore, layout.Runs.Max(run => run.Tube.Roughness.Meters / (TubeRoughness.MostOfBore * run.Tube.Bore.Meters)));
 
-    // Some wall is left of every tube whose outside is known.
-    static double MostBore(Layout layout) => Math.Max(1.001, layout.Runs.Min(run => run.Tube.OutsideDiameter is { } outside ? Math.Min(WidestBore, 0.999 * (outside / run.Tube.Bore)) : WidestBore));
+    // Some wall is left of every tube whose outside is known, no bend is tighter than half its bore, and no bore wider than a document may state.
+    static double MostBore(Layout layout) => layout.Runs.Min(run =>
+    {
+        var bore = run.Tube.Bore.Meters;
+        var most = Math.Min(WidestBore, SomeWall * (run.Tube.OutsideDiameter?.Meters ?? double.PositiveInfinity) / bore);
+        return run.Bends.Aggregate(Math.Min(most, Sizes.Bore.Most / bore), (least, bend) => Math.Min(least, 2 * bend.Radius.Meters / bore));
+    });
 
     static double Narrowest(Run run) => run.Fittings.Select(placed => placed.Fitting.Bore?.Meters ?? double.PositiveInfinity).Append(run.Tube.Bore.Meters).Min();
 }

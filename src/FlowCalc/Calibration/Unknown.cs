@@ -13,9 +13,14 @@ sealed record Unknown(UnknownKind Kind, NozzleGroup? Nozzles, double Least, doub
 {
     const double LargestRatio = 3;
 
-    /// <summary>A factor between a third and three; the variable is its logarithm.</summary>
+    // A search that starts on a bound stays there.
+    const double OffBound = 0.01;
+
+    /// <summary>A factor, between a third and three where nothing else is said; the variable is its logarithm.</summary>
     public static Unknown Factor(UnknownKind kind, NozzleGroup? nozzles = null, double least = 1 / LargestRatio, double most = LargestRatio) =>
-        new(kind, nozzles, Math.Log(least), 0, Math.Log(most), Math.Exp);
+        new(kind, nozzles, Math.Log(least), Within(Math.Log(least), Math.Log(most)), Math.Log(most), Math.Exp);
+
+    static double Within(double least, double most) => most - least > 2 * OffBound ? Math.Clamp(0, least + OffBound, most - OffBound) : (least + most) / 2;
 
     /// <summary>A roughness up to the greatest that a document may state; the variable is ln(1 + ε/5 µm), since below some micrometres the flow hardly knows it.</summary>
     /// <param name="most">The greatest, m.</param>
