@@ -1,4 +1,5 @@
 using FlowCalc.Api.Access;
+using FlowCalc.Api.Calibration;
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Checks;
 using FlowCalc.Api.Circuits;
@@ -56,6 +57,7 @@ app.MapUpkeep();
 app.MapCheck();
 app.MapExchange();
 app.MapCoverage();
+app.MapCalibration();
 app.MapAgents();
 app.MapStock();
 app.MapApplications();

@@ -26,6 +26,7 @@ internal static class Commands
                 UpkeepFigures.Print();
                 CheckFigures.Print();
                 CoverageFigures.Print();
+                CalibrationFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
                 return 0;
             case ["discharge"]:
@@ -57,6 +58,9 @@ internal static class Commands
             case ["coverage"]:
                 CoverageFigures.Print();
                 return 0;
+            case ["calibrate"]:
+                CalibrationFigures.Print();
+                return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
                 Directory.CreateDirectory(folder);
@@ -64,7 +68,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | coverage | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | coverage | calibration | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

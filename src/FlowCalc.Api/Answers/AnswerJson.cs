@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using FlowCalc.Api.Calibration;
 using FlowCalc.Api.Catalogue;
 using FlowCalc.Api.Checks;
 using FlowCalc.Api.Circuits;
@@ -30,6 +31,7 @@ namespace FlowCalc.Api.Answers;
 [JsonSerializable(typeof(UpkeepAnswer))]
 [JsonSerializable(typeof(CheckAnswer))]
 [JsonSerializable(typeof(CoverageAnswer))]
+[JsonSerializable(typeof(CalibrationAnswer))]
 [JsonSerializable(typeof(AgentsAnswer))]
 [JsonSerializable(typeof(AgentDetailAnswer))]
 [JsonSerializable(typeof(TubesAnswer))]

@@ -7,7 +7,7 @@ namespace FlowCalc.Api.Answers;
 internal static class LimitAnswers
 {
     static readonly ImmutableArray<Limit>[] Defaults =
-        [.. ((LimitUse[])[LimitUse.Flow, LimitUse.Discharge, LimitUse.CutList, LimitUse.Mount, LimitUse.Circuit, LimitUse.Upkeep, LimitUse.Coverage]).Select(use => DefaultLimits.For([], use))];
+        [.. ((LimitUse[])[LimitUse.Flow, LimitUse.Discharge, LimitUse.CutList, LimitUse.Mount, LimitUse.Circuit, LimitUse.Upkeep, LimitUse.Coverage, LimitUse.Calibration]).Select(use => DefaultLimits.For([], use))];
     static readonly ImmutableArray<LimitAnswer>[][] DefaultsBySystem =
         [.. Defaults.Select(limits => Enum.GetValues<Quantities.UnitSystem>().Select(system => Written(limits, UnitWriter.Of(system))).ToArray())];
 

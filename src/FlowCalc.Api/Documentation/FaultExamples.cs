@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Calibration;
 using FlowCalc.Api.Circuits;
 using FlowCalc.Api.Coverage;
 using FlowCalc.Api.Faults;
@@ -110,6 +111,11 @@ internal static class FaultExamples
                 ("no-coverage", "A layout without zones and coverage", Problems.Unread([new LayoutFault("/coverage", CoverageEndpoint.Missing)])),
                 ("too-much", "More sprays and things than one answer holds", CoverageEndpoint.TooMany(limits.CoveragePairs + 1L, limits)),
                 ("time", "Over the time limit", Problems.TooSlow(limits.CoverageTime))],
+            "Calibrate" => [
+                layout,
+                ("no-test", "A layout without a test", Problems.Unread([new LayoutFault("/measured", CalibrationEndpoint.Missing)])),
+                ("no-answer", "A test without a flow", Problems.NoAnswer("The test of the layout as drawn has no answer. The flow did not converge.")),
+                ("time", "Over the time limit", Problems.TooSlow(limits.CalibrationTime))],
             "Discharge" => [
                 layout,
                 ("no-answer", "An answer that was not found", Problems.NoAnswer(new NotFiniteException(nameof(QuantityKind.Pressure)).Message)),

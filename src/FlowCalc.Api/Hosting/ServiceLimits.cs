@@ -135,6 +135,12 @@ public sealed class ServiceLimits
     /// <summary>Longest time for the answer to <c>/v1/coverage</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
     public TimeSpan CoverageTime { get; init; } = TimeSpan.FromSeconds(8);
 
+    /// <summary>Most points of a layout on <c>/v1/calibrate</c>, which tries every run, 2 to 5 000.</summary>
+    public int CalibrationPoints { get; init; } = 500;
+
+    /// <summary>Longest time for the answer to <c>/v1/calibrate</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    public TimeSpan CalibrationTime { get; init; } = TimeSpan.FromSeconds(4);
+
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
@@ -197,6 +203,8 @@ public sealed class ServiceLimits
         && CoveragePoints is >= 2 and <= 10_000
         && CoveragePairs is >= 2 and <= 1_000_000
         && IsTime(CoverageTime)
+        && CalibrationPoints is >= 2 and <= 5_000
+        && IsTime(CalibrationTime)
         && Concurrent is >= 0 and <= 1_000
         && Waiting is >= 0 and <= 100_000
         && RequestsPerMinute is >= 0 and <= 1_000_000;

@@ -107,6 +107,6 @@ public static partial class FindingCodes
         new(WireDrop, "While a push fires, much of what the source gives is lost in wires.", [Severity.Note, Severity.Warn], DefaultLimits.Find(WireDrop)!.Source),
     ];
 
-    /// <summary>All codes, in ordinal order, those of mounts and coverages among them.</summary>
-    public static ImmutableArray<FindingDefinition> All { get; } = [.. OfLayouts.Concat(MountCodes.All).Concat(CoverageCodes.All).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
+    /// <summary>All codes, in ordinal order, those of mounts, coverages and tests among them.</summary>
+    public static ImmutableArray<FindingDefinition> All { get; } = [.. OfLayouts.Concat(MountCodes.All).Concat(CoverageCodes.All).Concat(CalibrationCodes.All).OrderBy(definition => definition.Code, StringComparer.Ordinal)];
 }

@@ -1,6 +1,6 @@
 namespace FlowCalc.Findings;
 
-/// <summary>Every code that a finding of this version can have; those of mounts stand in <see cref="MountCodes"/>, those of coverages in <see cref="CoverageCodes"/>.</summary>
+/// <summary>Every code that a finding of this version can have; those of mounts stand in <see cref="MountCodes"/>, those of coverages in <see cref="CoverageCodes"/>, those of tests in <see cref="CalibrationCodes"/>.</summary>
 public static partial class FindingCodes
 {
     /// <summary>A liquefied gas is over its critical temperature.</summary>

@@ -82,6 +82,9 @@ public sealed record Layout
     /// <summary>What the nozzles are to reach; null where the document says nothing of it. The flow does not use it.</summary>
     public CoveragePlan? Coverage { get; init; }
 
+    /// <summary>What a test of the built system showed; null where the document says nothing of one. The flow does not use it.</summary>
+    public Measured? Measured { get; init; }
+
     /// <summary>What the document left open and what was taken.</summary>
     public ImmutableArray<Assumption> Assumptions { get; init; } = [];
 }

@@ -26,6 +26,7 @@ public static class DefaultLimits
     static readonly ImmutableArray<Limit> OfCircuit;
     static readonly ImmutableArray<Limit> OfUpkeep;
     static readonly ImmutableArray<Limit> OfCoverage;
+    static readonly ImmutableArray<Limit> OfCalibration;
 
     const string OlderEdition = "an older edition seen second-hand; another class may ask for something else";
     const string Joints = "EN 1993-1-8:2005 table 3.4, seen second-hand";
@@ -125,6 +126,18 @@ public static class DefaultLimits
             new("flooding-not-claimable", null, null, null, Number(1), null, LowerIsWorse: false, CommonPractice, "Changes of air a minute through a zone that is flooded.", LimitUse.Coverage),
             new("leaving-too-slow", null, null, null, Number(1), null, LowerIsWorse: false, "NFPA 2001 (from memory): 5 min, and 3 min over 43 % of an inert gas",
                 "Time that people need to leave a zone over the time that its highest concentration allows them.", LimitUse.Coverage),
+            new("likely-kinked-run", null, null, Number(0.05), Number(0.20), null, LowerIsWorse: false, CommonPractice,
+                "Part of its flow in the test that a run loses by what is not drawn.", LimitUse.Calibration),
+            new("likely-blocked-run", null, null, null, Number(0.95), null, LowerIsWorse: false, CommonPractice,
+                "Part of its flow in the test that a run loses by what is not drawn, beyond which it counts as blocked.", LimitUse.Calibration),
+            new("built-otherwise", null, Number(0.05), Number(0.10), null, null, LowerIsWorse: false, CommonPractice,
+                "Largest change of a reading, as a part of it as drawn, by what all of the system has otherwise than drawn.", LimitUse.Calibration),
+            new("readings-disagree", null, null, Number(0.01), null, null, LowerIsWorse: true, $"chi-square test; the step: {CommonPractice}",
+                "Chance that readings of such uncertainty scatter as much or more about the likeliest cause.", LimitUse.Calibration),
+            new("reading-outlier", null, null, Number(3), null, null, LowerIsWorse: false, $"normal distribution of errors; the step: {CommonPractice}",
+                "Distance of a reading from the likeliest cause, in its standard uncertainties.", LimitUse.Calibration),
+            new("cause-not-certain", null, Number(2), null, null, null, LowerIsWorse: true, "R. E. Kass and A. E. Raftery (1995), from memory",
+                "By how much the score of the next cause is more than that of the likeliest.", LimitUse.Calibration),
         ];
         ByCode = All.ToFrozenDictionary(definition => definition.Code, StringComparer.Ordinal);
         OfFlow = Of(LimitUse.Flow);
@@ -134,6 +147,7 @@ public static class DefaultLimits
         OfCircuit = Of(LimitUse.Circuit);
         OfUpkeep = Of(LimitUse.Upkeep);
         OfCoverage = Of(LimitUse.Coverage);
+        OfCalibration = Of(LimitUse.Calibration);
     }
 
     /// <summary>All defaults, in the order in which answers list them.</summary>
@@ -146,12 +160,12 @@ public static class DefaultLimits
 
     /// <summary>The limits that hold for an answer to a document.</summary>
     /// <param name="stated">The document's own limits, at most one a code; see <see cref="LimitDefinition.Override"/>.</param>
-    /// <param name="use">The answer: a flow, a discharge, a cut list, a mount, a circuit, the upkeep or a coverage.</param>
+    /// <param name="use">The answer: a flow, a discharge, a cut list, a mount, a circuit, the upkeep, a coverage or a test.</param>
     /// <returns>One limit a row of <see cref="All"/> of that use, in its order.</returns>
     /// <exception cref="ArgumentException">A stated limit is for a code without a default, a code is stated twice, or the use is not one answer.</exception>
     public static ImmutableArray<Limit> For(ImmutableArray<Limit> stated, LimitUse use)
     {
-        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount or LimitUse.Circuit or LimitUse.Upkeep or LimitUse.Coverage)) throw new ArgumentException("The use of one answer.", nameof(use));
+        if (use is not (LimitUse.Flow or LimitUse.Discharge or LimitUse.CutList or LimitUse.Mount or LimitUse.Circuit or LimitUse.Upkeep or LimitUse.Coverage or LimitUse.Calibration)) throw new ArgumentException("The use of one answer.", nameof(use));
         if (stated.IsDefaultOrEmpty)
             return use switch
             {
@@ -161,6 +175,7 @@ public static class DefaultLimits
                 LimitUse.Circuit => OfCircuit,
                 LimitUse.Upkeep => OfUpkeep,
                 LimitUse.Coverage => OfCoverage,
+                LimitUse.Calibration => OfCalibration,
                 _ => OfCutList,
             };
 

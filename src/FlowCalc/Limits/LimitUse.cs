@@ -28,6 +28,9 @@ public enum LimitUse
     /// <summary>Where sprays land and what zones get.</summary>
     Coverage = 64,
 
+    /// <summary>A test of the built system.</summary>
+    Calibration = 128,
+
     /// <summary>A steady flow and a discharge.</summary>
     Both = Flow | Discharge,
 }

@@ -46,7 +46,11 @@ internal sealed class Network
     /// <param name="rise">Height of each point over the point that feeds it, m.</param>
     public Network WithRise(double[] rise) => With(rise, Constant);
 
-    Network With(double[] rise, double[] constant) => new()
+    /// <summary>The same tree with other nozzles.</summary>
+    /// <param name="area">Area times discharge coefficient of each nozzle, m², in the order of <see cref="Nozzles"/>.</param>
+    public Network WithNozzles(double[] area) => With(Rise, Constant, area);
+
+    Network With(double[] rise, double[] constant, double[]? nozzleArea = null) => new()
     {
         Count = Count,
         Parent = Parent,
@@ -57,7 +61,7 @@ internal sealed class Network
         Bends = Bends,
         Tees = Tees,
         Nozzles = Nozzles,
-        NozzleArea = NozzleArea,
+        NozzleArea = nozzleArea ?? NozzleArea,
         HasRise = Array.Exists(rise, z => z != 0),
     };
 }

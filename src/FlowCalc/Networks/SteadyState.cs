@@ -61,6 +61,19 @@ internal sealed class SteadyState
 
     internal SubtreeSum[] Sums { get; }
 
+    /// <summary>Starts from the answer of a network of the same shape, whose sizes may be a little otherwise.</summary>
+    /// <param name="other">Its state; left as it is.</param>
+    public void StartFrom(SteadyState other)
+    {
+        other.Flow.CopyTo(Flow, 0);
+        other.Potential.CopyTo(Potential, 0);
+        other.IsClosed.CopyTo(IsClosed, 0);
+        other.Root.CopyTo(Root, 0);
+        if (other.ThroatRoot.Length == ThroatRoot.Length) other.ThroatRoot.CopyTo(ThroatRoot, 0);
+        if (other.BendRoot.Length == BendRoot.Length) other.BendRoot.CopyTo(BendRoot, 0);
+        IsWarm = other.IsWarm;
+    }
+
     static double[] Filled(int length)
     {
         var roots = new double[length];

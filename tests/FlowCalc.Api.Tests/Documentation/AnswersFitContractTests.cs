@@ -62,6 +62,20 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     }
 
     [Theory]
+    [InlineData("metric")]
+    [InlineData("us")]
+    [InlineData("si")]
+    public async Task Calibration_fits_the_schema_that_the_contract_publishes(string units)
+    {
+        var contract = await Contract.Published(service);
+
+        Assert.Empty(contract.Breaks("CalibrationAnswer", await caller.PostCalibration(Documents.Demo, "?units=" + units).Json(200)));
+        var timed = JsonNode.Parse(Documents.Demo)!;
+        timed["measured"] = new JsonObject { ["dischargeTime"] = "17 s" };
+        Assert.Empty(contract.Breaks("CalibrationAnswer", await caller.PostCalibration(timed.ToJsonString(), "?units=" + units).Json(200)));
+    }
+
+    [Theory]
     [InlineData("?explain=true")]
     [InlineData("?explain=true&units=us")]
     public async Task Explained_answer_fits_the_schema_that_the_contract_publishes(string query)

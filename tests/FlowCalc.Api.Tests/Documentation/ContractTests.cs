@@ -53,7 +53,7 @@ public sealed class ContractTests(Service service)
         var contract = await Contract.Published(service);
 
         var operations = contract.Operations().ToList();
-        Assert.Equal(27, operations.Count);
+        Assert.Equal(28, operations.Count);
         foreach (var (path, _, operation) in operations)
         {
             foreach (var field in (string[])["operationId", "summary", "description"])
@@ -100,6 +100,7 @@ public sealed class ContractTests(Service service)
     [InlineData("/v1/exchange", "100000 points", "layout", "no-answer", "not-written", "time", "query")]
     [InlineData("/v1/check", "200 points", "layout", "too-much", "time", "query")]
     [InlineData("/v1/coverage", "500 points", "layout", "no-coverage", "too-much", "time", "query")]
+    [InlineData("/v1/calibrate", "500 points", "layout", "no-test", "no-answer", "time", "query")]
     public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {
         var contract = await Contract.Published(service);
@@ -136,7 +137,7 @@ public sealed class ContractTests(Service service)
                         seen++;
                     }
             }
-        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount", "/v1/circuit", "/v1/upkeep", "/v1/check", "/v1/coverage"])
+        foreach (var path in (string[])["/v1/flow", "/v1/discharge", "/v1/cut-list", "/v1/mount", "/v1/circuit", "/v1/upkeep", "/v1/check", "/v1/coverage", "/v1/calibrate"])
         {
             var body = contract.Operations().Single(operation => operation.Path == path).Operation.GetProperty("requestBody").GetProperty("content").GetProperty("application/json");
             Assert.Empty(contract.Breaks("LayoutDocument", body.GetProperty("example")));

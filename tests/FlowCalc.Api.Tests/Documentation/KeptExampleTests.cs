@@ -123,6 +123,16 @@ public sealed class KeptExampleTests(Service service) : IDisposable
         await Compare("coverage", JsonSerializer.SerializeToElement(answer), within: 1e-4);
     }
 
+    [Fact]
+    public async Task Kept_calibration_of_the_demo_is_what_the_service_answers()
+    {
+        var answer = JsonNode.Parse((await caller.PostCalibration(Documents.Demo).Json(200)).GetRawText());
+        Shorten(answer);
+
+        // A fit ends within its own tolerance, and an interval hangs on its derivatives.
+        await Compare("calibrate", JsonSerializer.SerializeToElement(answer), within: 1e-4);
+    }
+
     // Long lists are shown by their first two entries.
     [Theory]
     [InlineData("agents", "/v1/agents")]

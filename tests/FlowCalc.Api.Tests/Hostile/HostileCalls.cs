@@ -38,7 +38,7 @@ sealed class HostileCalls(string path, Func<int, byte[]> documentOf, bool explai
         await Parallel.ForAsync(first, first + count, TestContext.Current.CancellationToken, async (seed, cancel) =>
         {
             var document = documentOf(seed);
-            using var response = await caller.PostLayout(path, document, "?units=" + (seed % 3) switch { 0 => "metric", 1 => "us", _ => "si" } + (explains ? "&explain=true" : ""));
+            using var response = await caller.PostLayout(path, document, (path.Contains('?', StringComparison.Ordinal) ? "&units=" : "?units=") + (seed % 3) switch { 0 => "metric", 1 => "us", _ => "si" } + (explains ? "&explain=true" : ""));
             var answer = await response.Content.ReadAsByteArrayAsync(cancel);
 
             var status = (int)response.StatusCode;

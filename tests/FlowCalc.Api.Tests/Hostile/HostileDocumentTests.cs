@@ -34,6 +34,33 @@ public sealed class HostileDocumentTests
     }
 
     [Fact]
+    public async Task Every_test_however_hostile_gets_a_finite_calibration_or_a_stated_fault_in_time()
+    {
+        var count = HostileCalls.IsLong ? 20_000 : 1_000;
+        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:CalibrationTime", "00:00:20"));
+        var calls = new HostileCalls("/v1/calibrate", HostileDocuments.OfTest);
+
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
+
+        calls.AssertRight(count);
+    }
+
+    [Theory]
+    [InlineData("/v1/mount", "mount")]
+    [InlineData("/v1/circuit", "circuit")]
+    [InlineData("/v1/upkeep?today=2026-11-25", "service")]
+    public async Task Every_part_of_a_document_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time(string path, string part)
+    {
+        var count = HostileCalls.IsLong ? 20_000 : 1_000;
+        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:MountTime", "00:00:20"), ("Limits:CircuitTime", "00:00:20"));
+        var calls = new HostileCalls(path, seed => HostileDocuments.OfPart(seed, part));
+
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
+
+        calls.AssertRight(count);
+    }
+
+    [Fact]
     public async Task Every_document_of_a_gas_however_hostile_gets_a_finite_flow_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 20_000 : 2_000;

@@ -52,6 +52,31 @@ static class HostileDocuments
         return Encoding.UTF8.GetBytes(random.Next(4) == 0 ? Mutated(random, document) : document.ToJsonString());
     }
 
+    /// <summary>The document of a seed, its trees with a test of extreme readings.</summary>
+    public static byte[] OfTest(int seed)
+    {
+        var random = new Random(seed);
+        if (random.Next(3) == 0) return OfPart(seed, "measured");
+        var document = JsonNode.Parse(HostileTree.Of(random, isBottle: random.Next(4) == 0))!;
+        HostileReadings.Add(random, document);
+        var text = random.Next(3) == 0 ? Mutated(random, document) : document.ToJsonString();
+        return random.Next(12) == 0 ? Broken(random, text) : Encoding.UTF8.GetBytes(text);
+    }
+
+    /// <summary>The demo of a seed, spoilt in one of its parts.</summary>
+    /// <param name="seed">The seed.</param>
+    /// <param name="part">Name of the part, such as <c>circuit</c>.</param>
+    public static byte[] OfPart(int seed, string part)
+    {
+        var random = new Random(seed);
+        var document = Demo.DeepClone();
+        var raw = new Dictionary<JsonNode, string>(ReferenceEqualityComparer.Instance);
+        for (var change = random.Next(4); change > 0; change--) Change(random, document[part]!, raw);
+        var text = new StringBuilder();
+        Write(random, document, raw, repeats: false, text);
+        return random.Next(12) == 0 ? Broken(random, text.ToString()) : Encoding.UTF8.GetBytes(text.ToString());
+    }
+
     static byte[] Spoilt(Random random, bool isBottle, int trees, bool isGas = false)
     {
         var kind = random.Next(10);

@@ -54,6 +54,8 @@ public sealed class SettingTests
     [InlineData("Limits:CoveragePoints", "10001")]
     [InlineData("Limits:CoveragePairs", "1")]
     [InlineData("Limits:CoverageTime", "00:00:00")]
+    [InlineData("Limits:CalibrationPoints", "5001")]
+    [InlineData("Limits:CalibrationTime", "00:00:00")]
     [InlineData("Limits:Concurrent", "-1")]
     [InlineData("Limits:Waiting", "-1")]
     [InlineData("Limits:RequestsPerMinute", "-5")]

@@ -40,6 +40,9 @@ static class Calls
     public static Task<HttpResponseMessage> PostCoverage(this HttpClient caller, string document, string query = "") =>
         caller.PostLayout("/v1/coverage", Encoding.UTF8.GetBytes(document), query);
 
+    public static Task<HttpResponseMessage> PostCalibration(this HttpClient caller, string document, string query = "") =>
+        caller.PostLayout("/v1/calibrate", Encoding.UTF8.GetBytes(document), query);
+
     public static async Task<HttpResponseMessage> PostLayout(this HttpClient caller, string path, byte[] document, string query = "", string? contentType = "application/json")
     {
         using var content = new ByteArrayContent(document);

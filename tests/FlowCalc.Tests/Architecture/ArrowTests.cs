@@ -24,8 +24,8 @@ public class ArrowTests
         { "Networks", ["Quantities", "ReferenceData", "Stock", "Limits", "Agents", "Bottles", "Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts", "Circuits", "Upkeep", "Coverage"] },
         { "Bottles", ["Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts", "Upkeep", "Coverage"] },
         { "Limits", ["Layouts", "Flows", "Discharge", "Explanations", "Findings", "Mounts", "Upkeep", "Coverage"] },
-        { "Layouts", ["Flows", "Discharge", "Explanations", "Routes", "Findings", "Mounts", "Upkeep", "Coverage"] },
-        { "Flows", ["Discharge", "Explanations", "Routes", "Findings", "Mounts", "Circuits", "Upkeep", "Coverage"] },
+        { "Layouts", ["Flows", "Discharge", "Explanations", "Routes", "Findings", "Mounts", "Upkeep", "Coverage", "Calibration"] },
+        { "Flows", ["Discharge", "Explanations", "Routes", "Findings", "Mounts", "Circuits", "Upkeep", "Coverage", "Calibration"] },
         { "Discharge", ["Explanations", "Routes", "Findings", "Studies", "Mounts", "Circuits", "Upkeep", "Coverage"] },
         { "Routes", ["Agents", "Networks", "Bottles", "Flows", "Discharge", "Explanations", "Findings", "Studies", "Mounts", "Circuits", "Upkeep", "Coverage"] },
         { "Circuits", ["Quantities", "Agents", "Losses", "Networks", "Bottles", "Limits", "Layouts", "Flows", "Discharge", "Explanations", "Routes", "Findings", "Studies", "Mounts", "Upkeep", "Coverage"] },
@@ -37,6 +37,7 @@ public class ArrowTests
         { "Explanations", ["Checks"] },
         { "Checks", ["Studies", "Explanations"] },
         { "Exchange", ["Discharge", "Findings", "Studies", "Explanations", "Routes", "Mounts", "Circuits", "Upkeep", "Coverage", "Checks"] },
+        { "Calibration", ["Explanations", "Routes", "Findings", "Studies", "Mounts", "Circuits", "Upkeep"] },
     };
 
     [Theory]

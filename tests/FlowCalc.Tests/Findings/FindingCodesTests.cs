@@ -9,7 +9,7 @@ public class FindingCodesTests
     [Fact]
     public void Every_code_stands_once_in_the_table_in_ordinal_order()
     {
-        var constants = new[] { typeof(FindingCodes), typeof(MountCodes), typeof(CoverageCodes) }.SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Static)).Where(field => field.IsLiteral).Select(field => (string)field.GetRawConstantValue()!);
+        var constants = new[] { typeof(FindingCodes), typeof(MountCodes), typeof(CoverageCodes), typeof(CalibrationCodes) }.SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Static)).Where(field => field.IsLiteral).Select(field => (string)field.GetRawConstantValue()!);
 
         var codes = FindingCodes.All.Select(definition => definition.Code).ToArray();
 

@@ -9,7 +9,7 @@ public class DocumentFaultTests
     [InlineData("/format", null, "/format", "missing")]
     [InlineData("/titel", "\"x\"", "/titel", "did you mean 'title'")]
     [InlineData("/pumps", "{}", "/pumps", "unknown field 'pumps' of a layout")]
-    [InlineData("/measured", "{}", "/measured", "this version does not read it yet")]
+    [InlineData("/measured", "[]", "/measured", "is an object with")]
     [InlineData("/title", "5", "/title", "read 5: a title is text")]
     [InlineData("/note", "null", "/note", "read null: a note is text")]
     [InlineData("/application", "\"aircraft\"", "/application", "motorsport, marine-engine-space, machine, electrical-cabinet")]

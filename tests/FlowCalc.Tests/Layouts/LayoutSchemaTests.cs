@@ -86,6 +86,7 @@ public class LayoutSchemaTests
         Assert.Equal(ZoneReader.Protections.Words, Enum("zone", "protection"));
         Assert.Equal(ZoneReader.Hazards.Words, Enum("zone", "hazard"));
         Assert.Equal(ServiceReader.Bases.Words, Enum("serviceRule", "basis"));
+        Assert.Equal(MeasuredReader.Suspects.Words, Definition("measured").GetProperty("properties").GetProperty("suspects").GetProperty("items").GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
         Assert.Equal(AgentCatalogue.Mixtures.Select(mixture => mixture.Id), Enum("agentDescription", "mixture"));
         Assert.Equal(AgentCatalogue.Ids, Definition("agent").GetProperty("anyOf")[0].GetProperty("enum").EnumerateArray().Select(value => value.GetString()));
         Assert.Equal(DefaultLimits.All.Select(limit => limit.Code), Definition("limits").GetProperty("properties").EnumerateObject().Select(property => property.Name));
@@ -107,7 +108,7 @@ public class LayoutSchemaTests
         { "kFactor", QuantityKind.KFactor }, { "flowCoefficient", QuantityKind.FlowCoefficient }, { "viscosity", QuantityKind.Viscosity }, { "temperature", QuantityKind.Temperature },
         { "time", QuantityKind.Time }, { "angle", QuantityKind.Angle }, { "speed", QuantityKind.Speed }, { "force", QuantityKind.Force }, { "stress", QuantityKind.Stress },
         { "area", QuantityKind.Area }, { "current", QuantityKind.Current }, { "voltage", QuantityKind.Voltage }, { "resistance", QuantityKind.Resistance },
-        { "capacitance", QuantityKind.Capacitance }, { "energy", QuantityKind.Energy }, { "volumeFlow", QuantityKind.VolumeFlow },
+        { "capacitance", QuantityKind.Capacitance }, { "energy", QuantityKind.Energy }, { "massFlow", QuantityKind.MassFlow }, { "volumeFlow", QuantityKind.VolumeFlow },
     };
 
     [Theory]

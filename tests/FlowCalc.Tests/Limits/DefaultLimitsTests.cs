@@ -39,6 +39,7 @@ public class DefaultLimitsTests
     [InlineData(LimitUse.Circuit)]
     [InlineData(LimitUse.Upkeep)]
     [InlineData(LimitUse.Coverage)]
+    [InlineData(LimitUse.Calibration)]
     public void Without_a_stated_limit_the_defaults_of_the_answer_hold_and_no_list_is_made(LimitUse use)
     {
         var limits = DefaultLimits.For([], use);

@@ -34,24 +34,9 @@ static class BottleFill
     public static SizeRange? Way(ReadingContext context, JsonValue element)
     {
         foreach (var way in Ways)
-            if (Fits(element, way.Kind)) return way;
+            if (QuantityValue.Fits(element, way.Kind)) return way;
         var units = string.Join("; ", Ways.Select(way => $"{KindWords.Of(way.Kind)} takes {UnitTable.FittingUnits(way.Kind)}"));
         context.Faults.Add(element, $"read {QuantityValue.Shown(element)}: a fill is a mass, a volume or a fill density with its unit; {units}");
         return null;
-    }
-
-    static bool Fits(JsonValue element, QuantityKind kind)
-    {
-        if (element.ValueKind is JsonValueKind.String)
-        {
-            var raw = element.Unquoted;
-            return raw.Contains((byte)'\\')
-                ? RawText.Decode(raw) is { } text && QuantityReader.TryRead(text, kind, out _, out _)
-                : QuantityReader.TryRead(raw, kind, out _, out _);
-        }
-        return element.ValueKind is JsonValueKind.Object
-            && element.TryGetProperty("unit", out var unit) && unit.ValueKind is JsonValueKind.String
-            && RawText.Decode(unit.Unquoted) is { } spelling
-            && QuantityReader.TryRead("1 " + spelling, kind, out _, out _);
     }
 }

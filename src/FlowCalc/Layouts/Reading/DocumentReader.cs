@@ -35,6 +35,7 @@ enum DocumentField
     Circuit,
     Service,
     Coverage,
+    Measured,
 }
 
 /// <summary>Reads a whole document.</summary>
@@ -72,6 +73,7 @@ static class DocumentReader
         var mount = MountReader.Read(context, root[DocumentField.Mount], supply);
         var circuit = CircuitReader.Read(context, root[DocumentField.Circuit]);
         var service = ServiceReader.Read(context, root[DocumentField.Service], supply);
+        var measured = MeasuredReader.Read(context, root[DocumentField.Measured], agent, supply.Supply, tree);
 
         if (!context.Faults.IsEmpty || agent is null || supply.Supply is null || tree is null) return null;
         return new Layout
@@ -99,6 +101,7 @@ static class DocumentReader
             Circuit = circuit,
             Service = service,
             Coverage = coverage,
+            Measured = measured,
             Assumptions = context.Assumptions.ToArray(),
         };
     }

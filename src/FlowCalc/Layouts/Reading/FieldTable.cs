@@ -6,8 +6,7 @@ namespace FlowCalc.Layouts.Reading;
 
 /// <summary>The fields that one kind of object may have: the members of an enumeration, in lower camel case.</summary>
 /// <param name="what">The object with its article, such as <c>a run</c>.</param>
-/// <param name="planned">Names that the format keeps for fields which are not read yet.</param>
-sealed class FieldTable<TField>(string what, params ImmutableArray<string> planned) : IFieldTable
+sealed class FieldTable<TField>(string what) : IFieldTable
     where TField : struct, Enum
 {
     readonly Vocabulary names = new([.. Enum.GetNames<TField>().Select(Spelling)]);
@@ -16,9 +15,6 @@ sealed class FieldTable<TField>(string what, params ImmutableArray<string> plann
     public string What => what;
 
     public ImmutableArray<string> Names => names.Words;
-
-    /// <summary>Names that the format keeps for fields which are not read yet.</summary>
-    public ImmutableArray<string> Planned => planned;
 
     public string Listed => names.Listed;
 

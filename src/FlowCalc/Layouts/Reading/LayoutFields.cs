@@ -7,7 +7,7 @@ namespace FlowCalc.Layouts.Reading;
 /// <summary>The fields of every kind of object in a document; the schema has the same.</summary>
 static class LayoutFields
 {
-    public static readonly FieldTable<DocumentField> Document = new("a layout", "measured");
+    public static readonly FieldTable<DocumentField> Document = new("a layout");
     public static readonly FieldTable<QuantityField> Quantity = new("a quantity");
     public static readonly FieldTable<AgentField> Agent = new("an agent");
     public static readonly FieldTable<SupplyField> Supply = new("a supply");
@@ -64,6 +64,9 @@ static class LayoutFields
     public static readonly FieldTable<SprayField> Spray = new("a spray");
     public static readonly FieldTable<AirBottleField> AirBottle = new("an air bottle");
 
+    public static readonly FieldTable<MeasuredField> Measured = new("a test");
+    public static readonly FieldTable<MeasuredReadingField> MeasuredReading = new("a reading");
+
     /// <summary>Every table by its name among the schema's definitions; the document itself is the schema's root.</summary>
     public static ImmutableArray<(string Definition, IFieldTable Table)> All { get; } =
     [
@@ -77,5 +80,6 @@ static class LayoutFields
         ("circuit", Circuit), ("circuitSource", CircuitSource), ("circuitPart", CircuitPart),
         ("service", Service), ("serviceRule", ServiceRule), ("weighing", Weighing), ("gauge", Gauge),
         ("coverage", Coverage), ("surface", Surface), ("target", Target), ("body", Body), ("spray", Spray), ("airBottle", AirBottle),
+        ("measured", Measured), ("measuredReading", MeasuredReading),
     ];
 }

@@ -59,9 +59,7 @@ ref struct Members<TField>(JsonValue owner, FieldTable<TField> table)
     readonly string Unknown(ReadingContext context, ReadOnlySpan<byte> raw)
     {
         var name = RawText.Decode(raw) ?? System.Text.Encoding.UTF8.GetString(raw);
-        return table.Planned.Contains(name)
-            ? $"{Said.Name(name)} belongs to the format, but this version does not read it yet: leave it out"
-            : $"unknown field {Said.Name(name)} of {table.What}{NearNames.Advice(context, name, table.Names, mostListed: table.Names.Length)}";
+        return $"unknown field {Said.Name(name)} of {table.What}{NearNames.Advice(context, name, table.Names, mostListed: table.Names.Length)}";
     }
 
     // Rows of the values; no member stands in row 0, the document.

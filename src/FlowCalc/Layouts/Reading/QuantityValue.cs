@@ -51,6 +51,22 @@ static class QuantityValue
         return false;
     }
 
+    /// <summary>Whether a text or an object has a unit of a kind, so that the unit may decide what is meant.</summary>
+    public static bool Fits(JsonValue element, QuantityKind kind)
+    {
+        if (element.ValueKind is JsonValueKind.String)
+        {
+            var raw = element.Unquoted;
+            return raw.Contains((byte)'\\')
+                ? RawText.Decode(raw) is { } text && QuantityReader.TryRead(text, kind, out _, out _)
+                : QuantityReader.TryRead(raw, kind, out _, out _);
+        }
+        return element.ValueKind is JsonValueKind.Object
+            && element.TryGetProperty("unit", out var unit) && unit.ValueKind is JsonValueKind.String
+            && RawText.Decode(unit.Unquoted) is { } spelling
+            && QuantityReader.TryRead("1 " + spelling, kind, out _, out _);
+    }
+
     /// <summary>A quantity as the document has it, for a message.</summary>
     public static string Shown(JsonValue element)
     {

@@ -110,10 +110,19 @@ static class Sizes
     public static readonly SizeRange AirBottleVolume = new(QuantityKind.Volume, "an air bottle's volume", 1e-6, 100, "0.001 L to 100 m3");
 
     public static readonly NumberRange Concentration = new("a concentration as a part of the volume", 0, 0.95, "over 0 to 0.95", IsOpen: true);
+    public static readonly SizeRange CollectedVolume = new(QuantityKind.Volume, "a volume that was collected", 0, 100, "0 to 100 m3");
+    public static readonly SizeRange CollectedMass = new(QuantityKind.Mass, "a mass that was collected", 0, 1e5, "0 to 100000 kg");
+    public static readonly SizeRange CollectingTime = new(QuantityKind.Time, "a time of collecting", 0.1, 86_400, "0.1 to 86400 s");
+    public static readonly SizeRange ReadVolumeFlow = new(QuantityKind.VolumeFlow, "a volume flow that was read", 0, 10, "0 to 10 m3/s");
+    public static readonly SizeRange ReadMassFlow = new(QuantityKind.MassFlow, "a mass flow that was read", 0, 1e4, "0 to 10000 kg/s");
+    public static readonly SizeRange ReadDischargeTime = new(QuantityKind.Time, "a time of a discharge", 0.1, 86_400, "0.1 to 86400 s");
+
     public static readonly NumberRange Months = new("an interval in months", 1, 1_200, "a whole number, 1 to 1200");
     public static readonly NumberRange TemperatureCoefficient = new("a temperature coefficient in 1/K", 0, 0.008, "0 to 0.008");
     public static readonly NumberRange Tolerance = new("a tolerance", 0, 0.5, "0 to 0.5");
     public static readonly NumberRange Gauge = new("a gauge", 0, 40, "a whole number, 0 to 40");
+
+    public static readonly NumberRange Uncertainty = new("an uncertainty as a part", 1e-4, 1, "0.0001 to 1");
 
     public static readonly NumberRange Count = new("a count", 1, 10_000, "a whole number, 1 to 10000");
     public static readonly NumberRange LossCoefficient = new("a loss coefficient", 0, 1e9, "0 to 1000000000");
