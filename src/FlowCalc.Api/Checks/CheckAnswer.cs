@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.ComponentModel.DataAnnotations;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Calibration;
 using FlowCalc.Api.Circuits;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Flow;
@@ -19,7 +21,9 @@ namespace FlowCalc.Api.Checks;
 /// <param name="CutList">As <c>/v1/cut-list</c> answers.</param>
 /// <param name="Mount">As <c>/v1/mount</c> answers; null where the document has none.</param>
 /// <param name="Circuit">As <c>/v1/circuit</c> answers; null where the document has none.</param>
+/// <param name="Coverage">As <c>/v1/coverage</c> answers; null where the document has neither zones nor coverage.</param>
 /// <param name="Upkeep">As <c>/v1/upkeep</c> answers; null where the document has no service or the request no day.</param>
+/// <param name="Calibration">As <c>/v1/calibrate</c> answers; null where the document has no test, or nothing explains it.</param>
 /// <param name="Cautions">What to keep in mind before relying on the answer.</param>
 /// <param name="Engine">What gave the answer.</param>
 public sealed record CheckAnswer(
@@ -31,6 +35,8 @@ public sealed record CheckAnswer(
     CutListAnswer CutList,
     MountAnswer? Mount,
     CircuitAnswer? Circuit,
+    CoverageAnswer? Coverage,
     UpkeepAnswer? Upkeep,
+    CalibrationAnswer? Calibration,
     ImmutableArray<string> Cautions,
     EngineAnswer Engine);

@@ -1,6 +1,8 @@
 using System.Text.Json;
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Calibration;
 using FlowCalc.Api.Circuits;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Flow;
@@ -27,7 +29,9 @@ internal static class CheckAnswers
             CutListAnswers.Of(layout, check.CutList.Result, check.CutList.Judgement, write),
             check.Mount is { } mount ? MountAnswers.Of(layout, mount.Result, mount.Judgement, write) : null,
             check.Circuit is { } circuit ? CircuitAnswers.Of(layout, layout.Circuit!, circuit.Result, circuit.Judgement, write) : null,
+            check.Coverage is { } coverage ? CoverageAnswers.Of(layout, coverage.Result, check.Discharge?.Result, coverage.Judgement, write) : null,
             check.Upkeep is { } upkeep ? UpkeepAnswers.Of(layout, upkeep.Result, upkeep.Judgement, write) : null,
+            check.Calibration is { } calibration ? CalibrationAnswers.Of(layout, calibration.Result, calibration.Judgement, write) : null,
             check.Cautions,
             Engine.Answer);
     }

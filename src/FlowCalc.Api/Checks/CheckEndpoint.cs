@@ -1,10 +1,12 @@
 using FlowCalc.Api.Answers;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
 using FlowCalc.Api.Upkeep;
 using FlowCalc.Checks;
+using FlowCalc.Coverage;
 using FlowCalc.Explanations;
 using FlowCalc.Layouts;
 
@@ -36,6 +38,7 @@ internal static class CheckEndpoint
         {
             var parts = CutListExplainer.Parts(layout);
             why = parts > limits.CheckParts ? Problems.TooMuch($"Its runs, bends, fittings, clips and hot places are {parts} together; this call takes {limits.CheckParts}.") : null;
+            if (why is null && LayoutCoverage.Pairs(layout) is var pairs && pairs > limits.CoveragePairs) why = CoverageEndpoint.TooMany(pairs, limits);
             return why is null ? CheckAnswers.Of(LayoutCheck.Of(layout, new(write.System, today, temperature), threads, cancel), write) : null;
         }
     }

@@ -16,7 +16,7 @@ internal static class CheckDescription
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
             CallDescriptions.DescribeLayoutCall(operation, FormattableString.Invariant(
                 $"""
-                Takes a layout document and answers everything that it has data for: flow and cut list always, the discharge where the supply is a bottle, mount, circuit and upkeep where the document has `mount`, `circuit` and `service`. Each part is what its own call answers; the verdict is the worst of them, and the findings of all stand together, worst first. A part without data is listed with what it would take, and is no fault; one that fails counts as `fail` and keeps no other from its answer.
+                Takes a layout document and answers everything that it has data for: flow and cut list always, the discharge where the supply is a bottle, coverage where it has zones or `coverage`, and mount, circuit, upkeep and calibration where it has `mount`, `circuit`, `service` and `measured`. Each part is what its own call answers; the verdict is the worst of them, and the findings of all stand together, worst first. A part without data is listed with what it would take, and is no fault; one that fails counts as `fail` and keeps no other from its answer.
 
                 Dates are judged for the day `today`, which the request gives and no clock; without it the upkeep is not answered.
 

@@ -1,12 +1,14 @@
 using System.Text;
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Checks;
+using FlowCalc.Api.Coverage;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
 using FlowCalc.Api.Upkeep;
 using FlowCalc.Checks;
+using FlowCalc.Coverage;
 using FlowCalc.Explanations;
 using FlowCalc.Layouts;
 using FlowCalc.Workbench.Hosting;
@@ -71,6 +73,7 @@ internal static class ReportEndpoint
 
     static Problem? TooMuch(Layout layout, ServiceLimits limits)
     {
+        if (LayoutCoverage.Pairs(layout) is var pairs && pairs > limits.CoveragePairs) return CoverageEndpoint.TooMany(pairs, limits);
         var parts = layout.Zones.Length + CutListExplainer.Parts(layout);
         return parts > limits.ReportParts ? Problems.TooMuch($"Its runs, bends, fittings, clips, hot places and zones are {parts} together; this call takes {limits.ReportParts}.") : null;
     }

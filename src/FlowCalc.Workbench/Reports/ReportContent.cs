@@ -43,10 +43,10 @@ public sealed record ReportContent(string Title, ImmutableArray<(string Name, st
         return new(solved.Layout.Title ?? "Fire-suppression line without a title", OpeningSection.Facts(source), [.. sections.OfType<ReportSection>()]);
     }
 
-    /// <summary>What is said of the bottle's mount, the firing circuit and the dates, as far as the document has them; on the page as in the report.</summary>
+    /// <summary>What is said of sprays and zones, the bottle's mount, the firing circuit, the dates and a test, as far as the document has them; on the page as in the report.</summary>
     internal static IEnumerable<ReportSection> RestOfTheJob(LayoutCheck check, Shown shown)
     {
-        IEnumerable<ReportSection?> sections = [MountSection.Of(check, shown), CircuitSection.Of(check, shown), UpkeepSection.Of(check, shown)];
+        IEnumerable<ReportSection?> sections = [CoverageSection.Of(check, shown), MountSection.Of(check, shown), CircuitSection.Of(check, shown), UpkeepSection.Of(check, shown), CalibrationSection.Of(check, shown)];
         return sections.OfType<ReportSection>();
     }
 }

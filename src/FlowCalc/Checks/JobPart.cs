@@ -18,6 +18,12 @@ public enum JobPart
     /// <summary>The firing circuit.</summary>
     Circuit,
 
+    /// <summary>Where sprays land, and what zones get.</summary>
+    Coverage,
+
     /// <summary>Dates, weight and gauge.</summary>
     Upkeep,
+
+    /// <summary>What a test says of the built system.</summary>
+    Calibration,
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using FlowCalc.Calibration;
 using FlowCalc.Circuits;
+using FlowCalc.Coverage;
 using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
@@ -29,6 +31,12 @@ public sealed record LayoutCheck(Layout Layout, CheckAsk Ask)
 
     /// <summary>The firing circuit; null where the document has none.</summary>
     public Answered<CircuitResult, CircuitJudgement>? Circuit { get; private init; }
+
+    /// <summary>Where sprays land, and what zones get; null where the document has neither zones nor coverage.</summary>
+    public Answered<CoverageResult, CoverageJudgement>? Coverage { get; private init; }
+
+    /// <summary>What a test says of the built system; null where the document has none, or nothing explains it.</summary>
+    public Answered<CalibrationResult, CalibrationJudgement>? Calibration { get; private init; }
 
     /// <summary>Dates, weight and gauge; null where the document has no service, or no day was given.</summary>
     public Answered<UpkeepResult, UpkeepJudgement>? Upkeep { get; private init; }
@@ -66,7 +74,9 @@ public sealed record LayoutCheck(Layout Layout, CheckAsk Ask)
         var (cuts, cutsPart) = work.CutList();
         var (mount, mountPart) = work.Mount();
         var (circuit, circuitPart) = work.Circuit();
+        var (coverage, coveragePart) = work.Coverage(flow?.Result, discharge?.Result);
         var (upkeep, upkeepPart) = work.Upkeep();
+        var (calibration, calibrationPart) = work.Calibration();
         return new(layout, ask)
         {
             Flow = flow,
@@ -74,8 +84,10 @@ public sealed record LayoutCheck(Layout Layout, CheckAsk Ask)
             CutList = cuts,
             Mount = mount,
             Circuit = circuit,
+            Coverage = coverage,
             Upkeep = upkeep,
-            Parts = [flowPart, dischargePart, cutsPart, mountPart, circuitPart, upkeepPart],
+            Calibration = calibration,
+            Parts = [flowPart, dischargePart, cutsPart, mountPart, circuitPart, coveragePart, upkeepPart, calibrationPart],
         };
     }
 }

@@ -1,4 +1,6 @@
+using FlowCalc.Calibration;
 using FlowCalc.Circuits;
+using FlowCalc.Coverage;
 using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
@@ -51,6 +53,25 @@ readonly struct PartWork(Layout layout, CheckAsk ask, TaskScheduler scheduler, C
             return (null, PartAnswer.Failed(JobPart.Circuit, "The current of the source came out as a number that is not finite; the circuit's resistances may be too far apart."));
         var judged = CircuitFindings.Judge(layout, circuit, ask.Units, cancel);
         return (new(circuit, judged), PartAnswer.Of(JobPart.Circuit, judged.Verdict, judged.Findings, drawn.Assumptions));
+    }
+
+    public (Answered<CoverageResult, CoverageJudgement>?, PartAnswer) Coverage(FlowResult? flow, DischargeResult? discharge)
+    {
+        if (layout.Coverage is null && layout.Zones.IsEmpty) return (null, PartAnswer.NotAsked(JobPart.Coverage, "The document has neither zones nor coverage: surfaces, targets, persons and bodies, and what the zones hold."));
+        // Masses and mean flows of the discharge tell more than one instant of the flow.
+        var instant = discharge is null ? flow : null;
+        var coverage = LayoutCoverage.Solve(layout, discharge, instant, cancel);
+        var judged = CoverageFindings.JudgeWithCures(layout, coverage, discharge, instant, ask.Units, scheduler, cancel);
+        return (new(coverage, judged), PartAnswer.Of(JobPart.Coverage, judged.Verdict, judged.Findings, judged.Assumptions));
+    }
+
+    public (Answered<CalibrationResult, CalibrationJudgement>?, PartAnswer) Calibration()
+    {
+        if (layout.Measured is not { } measured) return (null, PartAnswer.NotAsked(JobPart.Calibration, "The document has no measured: what a test of the built system showed."));
+        var calibration = LayoutCalibration.Of(layout, cancel);
+        if (calibration.Failure is { } failure) return (null, PartAnswer.Failed(JobPart.Calibration, failure));
+        var judged = CalibrationFindings.Judge(layout, calibration, ask.Units, cancel);
+        return (new(calibration, judged), PartAnswer.Of(JobPart.Calibration, judged.Verdict, judged.Findings, measured.Assumptions));
     }
 
     public (Answered<UpkeepResult, UpkeepJudgement>?, PartAnswer) Upkeep()

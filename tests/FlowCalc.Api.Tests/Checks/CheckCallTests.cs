@@ -24,6 +24,8 @@ public sealed class CheckCallTests(Service service) : IDisposable
         await Same("cutList", "/v1/cut-list", "");
         await Same("mount", "/v1/mount", "");
         await Same("circuit", "/v1/circuit", "");
+        await Same("coverage", "/v1/coverage", "");
+        await Same("calibration", "/v1/calibrate", "");
         await Same("upkeep", "/v1/upkeep", Day + "&temperature=5%20%C2%B0C");
         Assert.All(answer.GetProperty("parts").EnumerateArray(), part => Assert.Equal(JsonValueKind.Null, part.GetProperty("why").ValueKind));
 
@@ -47,7 +49,7 @@ public sealed class CheckCallTests(Service service) : IDisposable
         Assert.Equal(severities.OrderDescending(), severities);
         var told = findings.Select(Key).ToArray();
         Assert.Equal(told.Length, told.Distinct().Count());
-        string[] parts = ["flow", "discharge", "cutList", "mount", "circuit", "upkeep"];
+        string[] parts = ["flow", "discharge", "cutList", "mount", "circuit", "coverage", "upkeep", "calibration"];
         var all = parts.SelectMany(part => answer.GetProperty(part).GetProperty("findings").EnumerateArray()).Select(Key).ToHashSet();
         Assert.Equal(all.Order(), told.Order());
 
@@ -61,7 +63,7 @@ public sealed class CheckCallTests(Service service) : IDisposable
 
         var answer = await caller.PostCheck(held).Json(200);
 
-        foreach (var (part, words) in new[] { ("discharge", "not a bottle"), ("mount", "no mount"), ("circuit", "no circuit"), ("upkeep", "no service") })
+        foreach (var (part, words) in new[] { ("discharge", "not a bottle"), ("mount", "no mount"), ("circuit", "no circuit"), ("upkeep", "no service"), ("calibration", "no measured") })
         {
             var said = Part(answer, part);
             Assert.Equal(JsonValueKind.Null, said.GetProperty("verdict").ValueKind);

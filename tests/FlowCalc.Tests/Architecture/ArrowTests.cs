@@ -36,7 +36,7 @@ public class ArrowTests
         { "Studies", ["Explanations", "Checks"] },
         { "Explanations", ["Checks"] },
         { "Checks", ["Studies", "Explanations"] },
-        { "Exchange", ["Discharge", "Findings", "Studies", "Explanations", "Routes", "Mounts", "Circuits", "Upkeep", "Coverage", "Checks"] },
+        { "Exchange", ["Discharge", "Findings", "Studies", "Explanations", "Routes", "Mounts", "Circuits", "Upkeep", "Coverage", "Calibration", "Checks"] },
         { "Calibration", ["Explanations", "Routes", "Findings", "Studies", "Mounts", "Circuits", "Upkeep"] },
     };
 

@@ -21,6 +21,8 @@ public sealed class LayoutCheckTests
         Assert.Equal(check.CutList.Judgement.Findings, check.Parts[(int)JobPart.CutList].Findings);
         Assert.Equal(check.Mount!.Judgement.Findings, check.Parts[(int)JobPart.Mount].Findings);
         Assert.Equal(check.Circuit!.Judgement.Findings, check.Parts[(int)JobPart.Circuit].Findings);
+        Assert.Equal(check.Coverage!.Judgement.Findings, check.Parts[(int)JobPart.Coverage].Findings);
+        Assert.Equal(check.Calibration!.Judgement.Findings, check.Parts[(int)JobPart.Calibration].Findings);
         Assert.Equal(check.Upkeep!.Judgement.Findings, check.Parts[(int)JobPart.Upkeep].Findings);
         Assert.Equal(check.Parts.Max(part => part.Verdict), check.Verdict);
     }

@@ -46,7 +46,7 @@ public sealed class StudyTabTests(Site site)
         var panel = await TabAsync(page, "Whole job");
         await panel.GetByLabel("Day for which dates are judged").FillAsync("2026-11-25");
 
-        await Expect(panel.GetByRole(AriaRole.Region, new() { Name = "Parts of the job" }).Locator("tbody tr")).ToHaveCountAsync(6);
+        await Expect(panel.GetByRole(AriaRole.Region, new() { Name = "Parts of the job" }).Locator("tbody tr")).ToHaveCountAsync(8);
         await Expect(panel.GetByRole(AriaRole.Heading, new() { Name = "Mount of the bottle" })).ToBeVisibleAsync();
         await Expect(panel.GetByRole(AriaRole.Heading, new() { Name = "Firing circuit" })).ToBeVisibleAsync();
         await Expect(panel.GetByText("Judged for 2026-11-25")).ToBeVisibleAsync();

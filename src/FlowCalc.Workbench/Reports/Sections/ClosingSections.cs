@@ -1,5 +1,6 @@
 using FlowCalc.Agents;
 using FlowCalc.Checks;
+using FlowCalc.Coverage;
 using FlowCalc.Workbench.Reports.Blocks;
 
 namespace FlowCalc.Workbench.Reports.Sections;
@@ -21,7 +22,9 @@ static class ClosingSections
 
     static IEnumerable<string> Items(LayoutCheck check)
     {
-        yield return "How much agent a space or a fire needs, where nozzles should aim, detection and ventilation.";
+        yield return "Detection and ventilation.";
+        if (check.Coverage is not null)
+            foreach (var claim in CoverageClaims.NotProven(check.Layout)) yield return claim;
         yield return "Strength of tube, fittings and bottle beyond the working pressures that the document states; corrosion and vibration.";
         foreach (var part in check.Parts)
             if (part.Why is { } why) yield return why;
