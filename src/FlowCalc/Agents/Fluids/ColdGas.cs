@@ -7,17 +7,14 @@ namespace FlowCalc.Agents;
 /// </remarks>
 internal sealed class ColdGas
 {
-    // Of the density, for the slope of β.
-    const double Hair = 1e-4;
-
-    readonly Func<double, HelmholtzState> edge;
+    readonly Func<double, (HelmholtzState State, double Coupling)> edge;
     readonly double isochoric;
 
     /// <summary>Makes the continuation.</summary>
     /// <param name="temperature">Temperature below which it holds, K.</param>
     /// <param name="isochoric">cv of the thin gas there, J/(kg·K).</param>
-    /// <param name="edge">State at that temperature by density, kg/m³.</param>
-    public ColdGas(double temperature, double isochoric, Func<double, HelmholtzState> edge) => (Temperature, this.isochoric, this.edge) = (temperature, isochoric, edge);
+    /// <param name="edge">State at that temperature by density, kg/m³, and the slope of β by density.</param>
+    public ColdGas(double temperature, double isochoric, Func<double, (HelmholtzState State, double Coupling)> edge) => (Temperature, this.isochoric, this.edge) = (temperature, isochoric, edge);
 
     /// <summary>Temperature below which it holds, K.</summary>
     public double Temperature { get; }
@@ -27,9 +24,8 @@ internal sealed class ColdGas
     /// <param name="density">Density, kg/m³.</param>
     public HelmholtzState At(double temperature, double density)
     {
-        var at = edge(density);
+        var (at, slope) = edge(density);
         var (by, beta) = (temperature - Temperature, at.PressurePerKelvin);
-        var slope = (edge(density * (1 + Hair)).PressurePerKelvin - edge(density * (1 - Hair)).PressurePerKelvin) / (2 * Hair * density);
         var (pressure, perDensity) = (at.Pressure + beta * by, at.PressurePerDensity + slope * by);
         var energy = at.Energy + isochoric * by;
         var coupling = temperature * beta * beta / (density * density);

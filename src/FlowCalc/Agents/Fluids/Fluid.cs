@@ -57,7 +57,7 @@ internal sealed class Fluid
         {
             var edge = OverCritical * CriticalTemperature;
             var tau = CriticalTemperature / edge;
-            cold = new(edge, -GasConstant * tau * tau * Equation.Ideal(tau).ByTemperatureTwice, density => At(edge, density));
+            cold = new(edge, -GasConstant * tau * tau * Equation.Ideal(tau).ByTemperatureTwice, density => Edge(edge, density));
         }
         surface = new(() => new HelmholtzSurface(Equation, densest, low, high, saturation is null ? 40 : 96, saturation is null ? 80 : 96));
     }
@@ -110,10 +110,21 @@ internal sealed class Fluid
     {
         if (cold is not null && temperature < cold.Temperature && temperature > ColdestContinued) return cold.At(temperature, density);
         var (delta, tau) = (density / CriticalDensity, CriticalTemperature / temperature);
-        if (!(delta > 0 && delta <= densest && temperature >= coldest && temperature <= Hottest))
-            return new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
+        if (!(delta > 0 && delta <= densest && temperature >= coldest && temperature <= Hottest)) return Nothing;
         return HelmholtzState.Of(GasConstant, temperature, density, delta, tau, surface.Value.All(delta, tau));
     }
+
+    // ∂²p/∂T∂ρ beside the state, from ∂p/∂T = ρ·R·(1 + δ·αδ − δ·τ·αδτ).
+    (HelmholtzState State, double Coupling) Edge(double temperature, double density)
+    {
+        var (delta, tau) = (density / CriticalDensity, CriticalTemperature / temperature);
+        if (!(delta > 0 && delta <= densest)) return (Nothing, double.NaN);
+        var alpha = surface.Value.All(delta, tau);
+        var coupling = GasConstant * (1 + delta * (2 * (alpha.ByDensity - tau * alpha.ByBoth) + delta * (alpha.ByDensityTwice - tau * alpha.ByDensityTwiceAndTemperature)));
+        return (HelmholtzState.Of(GasConstant, temperature, density, delta, tau, alpha), coupling);
+    }
+
+    static HelmholtzState Nothing => new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
 
     /// <summary>A state of one phase, by the equation itself.</summary>
     /// <param name="temperature">Temperature, K.</param>

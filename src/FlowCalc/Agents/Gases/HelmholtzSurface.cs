@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace FlowCalc.Agents;
@@ -74,7 +75,7 @@ internal sealed class HelmholtzSurface
             temperatureScale * temperatureScale * Along(Curvatures(v), lowValue, highValue, 0));
     }
 
-    /// <summary>The six derivatives that properties need, ln δ left out.</summary>
+    /// <summary>The six derivatives that properties need and ∂³α/∂δ²∂τ, ln δ left out.</summary>
     /// <param name="density">δ, from 0 to the highest; beyond, the outermost piece goes on.</param>
     /// <param name="temperature">τ, within its range; beyond, the outermost piece goes on.</param>
     public HelmholtzDerivatives All(double density, double temperature)
@@ -83,21 +84,31 @@ internal sealed class HelmholtzSurface
         var (i, j) = ((int)Math.Clamp(x, 0, densityPieces - 1), (int)Math.Clamp(y, 0, temperaturePieces - 1));
         var (u, v) = (x - i, y - j);
         ReadOnlySpan<Vector256<double>> left = nodes.AsSpan(Node(i, j), 6), right = nodes.AsSpan(Node(i + 1, j), 6);
-        var (low, high) = Across(Values(u), left, right, left[0], left[3]);
-        var (lowSlope, highSlope) = Across(Slopes(u), left, right, default, default);
-        var (lowBend, highBend) = Across(Curvatures(u), left, right, default, default);
-        var (values, slopes) = (Values(v), Slopes(v));
+        var (rise, riseHigh) = (right[0] - left[0], right[3] - left[3]);
+        var (across, acrossSlope, acrossBend) = (Values(u), Slopes(u), Curvatures(u));
+        var (low, high) = (left[0] + Across(across, left[1], left[2], right[1], right[2], rise), left[3] + Across(across, left[4], left[5], right[4], right[5], riseHigh));
+        var (lowSlope, highSlope) = (Across(acrossSlope, left[1], left[2], right[1], right[2], rise), Across(acrossSlope, left[4], left[5], right[4], right[5], riseHigh));
+        var (lowBend, highBend) = (Across(acrossBend, left[1], left[2], right[1], right[2], rise), Across(acrossBend, left[4], left[5], right[4], right[5], riseHigh));
+        // The weights of both sides in τ, for values, slopes and curvatures: products of four lanes are summed at the end.
+        var (along, alongSlope, alongBend) = (Values(v), Slopes(v), Curvatures(v));
+        var (fromLow, fromHigh) = (Vector256.Create(1 - along.Rise, along.Slope, along.Bend, 0), Vector256.Create(along.Rise, along.EndSlope, along.EndBend, 0));
+        var (slopeFromLow, slopeFromHigh) = (Vector256.Create(-alongSlope.Rise, alongSlope.Slope, alongSlope.Bend, 0), Vector256.Create(alongSlope.Rise, alongSlope.EndSlope, alongSlope.EndBend, 0));
+        var (bendFromLow, bendFromHigh) = (Vector256.Create(-alongBend.Rise, alongBend.Slope, alongBend.Bend, 0), Vector256.Create(alongBend.Rise, alongBend.EndSlope, alongBend.EndBend, 0));
         return new(
-            Along(values, low, high, low[0]), densityScale * Along(values, lowSlope, highSlope, lowSlope[0]), densityScale * densityScale * Along(values, lowBend, highBend, lowBend[0]),
-            temperatureScale * Along(slopes, low, high, 0), densityScale * temperatureScale * Along(slopes, lowSlope, highSlope, 0), 0,
-            temperatureScale * temperatureScale * Along(Curvatures(v), low, high, 0), 0, 0);
+            Vector256.Sum(low * fromLow + high * fromHigh),
+            densityScale * Vector256.Sum(lowSlope * fromLow + highSlope * fromHigh),
+            densityScale * densityScale * Vector256.Sum(lowBend * fromLow + highBend * fromHigh),
+            temperatureScale * Vector256.Sum(low * slopeFromLow + high * slopeFromHigh),
+            densityScale * temperatureScale * Vector256.Sum(lowSlope * slopeFromLow + highSlope * slopeFromHigh),
+            densityScale * densityScale * temperatureScale * Vector256.Sum(lowBend * slopeFromLow + highBend * slopeFromHigh),
+            temperatureScale * temperatureScale * Vector256.Sum(low * bendFromLow + high * bendFromHigh), 0, 0);
     }
 
-    static (Vector256<double> Low, Vector256<double> High) Across(
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static Vector256<double> Across(
         (double Rise, double Slope, double Bend, double EndSlope, double EndBend) basis,
-        ReadOnlySpan<Vector256<double>> left, ReadOnlySpan<Vector256<double>> right, Vector256<double> low, Vector256<double> high) => (
-            low + basis.Rise * (right[0] - left[0]) + basis.Slope * left[1] + basis.Bend * left[2] + basis.EndSlope * right[1] + basis.EndBend * right[2],
-            high + basis.Rise * (right[3] - left[3]) + basis.Slope * left[4] + basis.Bend * left[5] + basis.EndSlope * right[4] + basis.EndBend * right[5]);
+        Vector256<double> slope, Vector256<double> bend, Vector256<double> endSlope, Vector256<double> endBend, Vector256<double> rise) =>
+            (basis.Rise * rise + basis.Slope * slope) + (basis.Bend * bend + basis.EndSlope * endSlope) + basis.EndBend * endBend;
 
     int Node(int density, int temperature) => 3 * (density * (temperaturePieces + 1) + temperature);
 
@@ -105,6 +116,7 @@ internal sealed class HelmholtzSurface
         start + basis.Rise * (high[0] - low[0]) + basis.Slope * low[1] + basis.Bend * low[2] + basis.EndSlope * high[1] + basis.EndBend * high[2];
 
     // The six polynomials of Hermite's fifth degree on 0 to 1; that of the start is 1 less that of the end.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static (double Rise, double Slope, double Bend, double EndSlope, double EndBend) Values(double u)
     {
         var (cube, rest) = (u * u * u, 1 - u);
@@ -112,6 +124,7 @@ internal sealed class HelmholtzSurface
         return (cube * (10 + u * (6 * u - 15)), u * restCube * (1 + 3 * u), 0.5 * u * u * restCube, cube * rest * (3 * u - 4), 0.5 * cube * rest * rest);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static (double Rise, double Slope, double Bend, double EndSlope, double EndBend) Slopes(double u)
     {
         var rest = 1 - u;
@@ -119,6 +132,7 @@ internal sealed class HelmholtzSurface
         return (30 * square * restSquare, restSquare * (1 + 2 * u - 15 * square), 0.5 * u * restSquare * (2 - 5 * u), square * (u * (28 - 15 * u) - 12), 0.5 * square * rest * (3 - 5 * u));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static (double Rise, double Slope, double Bend, double EndSlope, double EndBend) Curvatures(double u)
     {
         var rest = 1 - u;
