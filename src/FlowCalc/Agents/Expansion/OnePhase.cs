@@ -6,7 +6,7 @@ internal static class OnePhase
     const int MostSteps = 40;
 
     // Of a tenth of the temperature and of 0.3 of the density: what is left after that step is its square.
-    const double Settled = 1e-5;
+    const double Settled = 1e-4;
 
     /// <summary>State at a pressure and an enthalpy.</summary>
     /// <param name="fluid">The fluid.</param>

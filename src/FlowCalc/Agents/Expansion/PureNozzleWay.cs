@@ -17,27 +17,29 @@ internal sealed class PureNozzleWay(
     // Of a short nozzle (Diener, Schmidt 2004, from memory).
     const double ShortNozzle = 0.6;
 
+    const double NearFloor = 1.005;
+
     readonly SaturationCurve? saturation = fluid.Saturation;
     readonly double exponent = double.IsNaN(vapourPart) ? double.NaN : Exponent(fluid, start);
     readonly (double Temperature, double Density) first = (startTemperature, startDensity);
     double temperature = startTemperature, density = startDensity;
-    (double Volume, double Work) boiling = (double.NaN, double.NaN);
+    (double Volume, double Work) boiling = (double.NaN, double.NaN), end = (double.NaN, double.NaN);
+    double power;
 
     /// <inheritdoc/>
     public (double Volume, double Work) Equilibrium(double pressure)
     {
         if (isLiquid && pressure >= start.Pressure) return (1 / start.LiquidDensity, (stagnation - pressure) / start.LiquidDensity);
+        if (saturation is not null && pressure < saturation.LowestPressure) return Beyond(pressure);
         if (saturation is not null && pressure <= saturation.HighestPressure)
         {
-            var held = Math.Max(pressure, saturation.LowestPressure);
-            var point = saturation.AtPressure(held);
+            var point = saturation.AtPressure(pressure);
             var part = (entropy - point.LiquidEntropy) / (point.VapourEntropy - point.LiquidEntropy);
-            if (part is >= 0 and <= 1 || held > pressure)
+            if (part is >= 0 and <= 1)
             {
                 var volume = part / point.VapourDensity + (1 - part) / point.LiquidDensity;
                 var work = (isLiquid ? (stagnation - start.Pressure) / start.LiquidDensity + start.LiquidEnthalpy : enthalpy) - point.LiquidEnthalpy - part * point.Latent;
-                // Beyond the curve the parts stay and the pressure alone spreads them.
-                return (volume * held / pressure, work + volume * held * Math.Log(held / pressure));
+                return (volume, work);
             }
         }
         var outside = OnePhase.AtEntropy(fluid, pressure, entropy, ref temperature, ref density);
@@ -47,6 +49,19 @@ internal sealed class PureNozzleWay(
             return (double.PositiveInfinity, 0);
         }
         return (1 / density, enthalpy - outside);
+    }
+
+    // Below the data the volume goes on by the power of the pressure that it has at their end, so that neither it nor the speed of sound jumps.
+    (double Volume, double Work) Beyond(double pressure)
+    {
+        var floor = saturation!.LowestPressure;
+        if (double.IsNaN(end.Volume))
+        {
+            end = Equilibrium(floor);
+            power = Math.Clamp(Math.Log(end.Volume / Equilibrium(NearFloor * floor).Volume) / Math.Log(NearFloor), 0.5, 0.99);
+        }
+        var ratio = Math.Pow(pressure / floor, 1 - power);
+        return (end.Volume * floor / pressure * ratio, end.Work + end.Volume * floor / (1 - power) * (1 - ratio));
     }
 
     /// <inheritdoc/>

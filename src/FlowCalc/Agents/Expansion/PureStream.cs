@@ -5,7 +5,7 @@ namespace FlowCalc.Agents;
 /// <summary>A pure fluid or a blend of gases: one phase, or liquid and vapour in equilibrium. For one thread: it starts each search from its last answer.</summary>
 /// <remarks>
 /// Below the lowest pressure of the saturation curve (for carbon dioxide its triple point, below which it would turn solid; no solid is modelled) liquid and vapour
-/// keep their parts and the density falls with the pressure, so that a way to the surroundings exists; the discharge tells of it.
+/// keep their parts and the density of what holds vapour falls with the pressure, so that a way to the surroundings exists; the discharge tells of it.
 /// </remarks>
 internal sealed class PureStream : IStream
 {
@@ -56,15 +56,18 @@ internal sealed class PureStream : IStream
     /// <inheritdoc/>
     public StreamState At(double pressure)
     {
-        var held = Held(pressure);
-        if (IsSlightlyCompressed && pressure >= Kink) return new(bubble.LiquidDensity, bubble.Temperature, 0, fluid.LiquidViscosity(bubble.Temperature));
-        if (Inside(held) is >= 0 and var part)
+        if (pressure < saturation?.LowestPressure)
         {
-            var point = saturation!.AtPressure(held);
-            var volume = part / point.VapourDensity + (1 - part) / point.LiquidDensity;
-            return new(pressure / held / volume, point.Temperature, part, 1 / (part / fluid.GasViscosity(point.Temperature) + (1 - part) / fluid.LiquidViscosity(point.Temperature)));
+            var last = At(saturation.LowestPressure);
+            return last.GasPart == 0 ? last : last with { Density = last.Density * pressure / saturation.LowestPressure };
         }
-        if (held > pressure) return Edge(pressure);
+        if (IsSlightlyCompressed && pressure >= Kink) return new(bubble.LiquidDensity, bubble.Temperature, 0, fluid.LiquidViscosity(bubble.Temperature));
+        if (Inside(pressure) is >= 0 and var part)
+        {
+            var point = saturation!.AtPressure(pressure);
+            var volume = part / point.VapourDensity + (1 - part) / point.LiquidDensity;
+            return new(1 / volume, point.Temperature, part, 1 / (part / fluid.GasViscosity(point.Temperature) + (1 - part) / fluid.LiquidViscosity(point.Temperature)));
+        }
         OnePhase.AtEnthalpy(fluid, pressure, enthalpy, ref temperature, ref density);
         if (double.IsNaN(density)) return Edge(pressure);
         var isLiquid = saturation is not null && density > fluid.CriticalDensity;
@@ -77,11 +80,10 @@ internal sealed class PureStream : IStream
     {
         (temperature, density) = first;
         if (!(pressure <= saturation?.HighestPressure)) return new(double.NaN, double.NaN, double.NaN, double.NaN);
-        var held = Held(pressure);
-        var point = saturation.AtPressure(held);
-        return VapourPart(held) < 0
+        var point = saturation.AtPressure(pressure);
+        return VapourPart(pressure) < 0
             ? new(point.LiquidDensity, point.Temperature, 0, fluid.LiquidViscosity(point.Temperature))
-            : new(point.VapourDensity * pressure / held, point.Temperature, 1, fluid.GasViscosity(point.Temperature));
+            : new(point.VapourDensity, point.Temperature, 1, fluid.GasViscosity(point.Temperature));
     }
 
     /// <inheritdoc/>
@@ -90,7 +92,7 @@ internal sealed class PureStream : IStream
         if (saturation is not null && stagnation < saturation.LowestPressure)
         {
             var end = saturation.LowestPressure * (1 + Hair);
-            return new ScaledWay(Nozzle(end), new HeldWay(1 / At(stagnation).Density, stagnation), end / stagnation);
+            return new ScaledWay(Nozzle(end), end / stagnation);
         }
         if (IsSlightlyCompressed && stagnation >= Kink)
             return new PureNozzleWay(fluid, stagnation, enthalpy, bubble.LiquidEntropy, 0, bubble, isLiquid: true, bubble.Temperature, bubble.LiquidDensity);

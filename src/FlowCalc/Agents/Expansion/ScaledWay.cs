@@ -1,10 +1,9 @@
 namespace FlowCalc.Agents;
 
-/// <summary>Expansion from below the pressures that the data hold: parts that boil no more spread with the pressure; what does not boil is as at the end of the data, with pressures smaller and volumes larger in one proportion, so that nothing jumps there.</summary>
+/// <summary>Expansion from below the pressures that the data hold: as from their end, with pressures smaller and volumes larger in one proportion, so that nothing jumps there.</summary>
 /// <param name="end">The expansion from the end of the data.</param>
-/// <param name="held">The one of parts that are held.</param>
 /// <param name="ratio">Pressure at the end of the data over the total one, over 1.</param>
-internal sealed class ScaledWay(INozzleWay end, HeldWay held, double ratio) : INozzleWay
+internal sealed class ScaledWay(INozzleWay end, double ratio) : INozzleWay
 {
     /// <inheritdoc/>
     public bool HasDelay => end.HasDelay;
@@ -13,7 +12,11 @@ internal sealed class ScaledWay(INozzleWay end, HeldWay held, double ratio) : IN
     public double LeastPart => end.LeastPart;
 
     /// <inheritdoc/>
-    public (double Volume, double Work) Equilibrium(double pressure) => held.Equilibrium(pressure);
+    public (double Volume, double Work) Equilibrium(double pressure)
+    {
+        var (volume, work) = end.Equilibrium(pressure * ratio);
+        return (volume * ratio, work);
+    }
 
     /// <inheritdoc/>
     public (double Volume, double Work) Frozen(double pressure)
