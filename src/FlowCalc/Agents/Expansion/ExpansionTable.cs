@@ -14,6 +14,9 @@ internal sealed class ExpansionTable
     const double JointHalf = 0.015;
     const double FloorJoint = 0.002;
 
+    // What is left above a rounded boundary.
+    const double RoomAbove = 0.01;
+
     // Of the slope of ln ρ by ln p: a liquid that hardly gives; keeps the choking flux finite.
     const double LeastSlope = 1e-7;
 
@@ -24,9 +27,9 @@ internal sealed class ExpansionTable
     readonly NozzleCurve nozzle;
     readonly double potentialOutside, workOutside;
 
-    ExpansionTable(PieceCurve path, NozzleCurve nozzle, double referenceDensity, double low, double top, double ambient)
+    ExpansionTable(PieceCurve path, NozzleCurve nozzle, double referenceDensity, double low, double top, double logAmbient)
     {
-        (this.path, this.nozzle, ReferenceDensity, LogLow, LogTop, LogAmbient) = (path, nozzle, referenceDensity, low, top, Math.Log(ambient));
+        (this.path, this.nozzle, ReferenceDensity, LogLow, LogTop, LogAmbient) = (path, nozzle, referenceDensity, low, top, logAmbient);
         (potentialOutside, workOutside) = (path.At(LogAmbient, Psi), path.At(LogAmbient, Work));
     }
 
@@ -55,6 +58,12 @@ internal sealed class ExpansionTable
     /// <returns>The table; null where the stream has no state somewhere on the way within its data.</returns>
     public static ExpansionTable? TryBuild(IStream stream, double top, double ambient, NozzleModel model)
     {
+        // A boundary right below the top would leave no room to round it.
+        return Math.Log(top / stream.Kink) is > 1e-6 and < JointHalf + RoomAbove && TryMake(stream, stream.Kink * Math.Exp(JointHalf + RoomAbove), ambient, model) is { } raised ? raised : TryMake(stream, top, ambient, model);
+    }
+
+    static ExpansionTable? TryMake(IStream stream, double top, double ambient, NozzleModel model)
+    {
         var (low, high) = (Math.Log(0.5 * ambient), Math.Log(top));
         List<(double At, int Pieces)> ends = [];
         foreach (var (pressure, pieces, half) in (ReadOnlySpan<(double, int, double)>)[(stream.Floor, 12, FloorJoint), (stream.Kink, 48, JointHalf)])
@@ -72,7 +81,27 @@ internal sealed class ExpansionTable
         if (!double.IsFinite(reference)) return null;
         Integrate(path, reference);
         var isFinite = double.IsFinite(path.At(low, Psi) + path.At(high, Psi) + path.At(high, Work));
-        return isFinite && NozzleCurve.TryBuild(stream, top, ambient, model) is { } nozzle ? new(path, nozzle, reference, low, high, ambient) : null;
+        return isFinite && NozzleCurve.TryBuild(stream, top, ambient, model) is { } nozzle ? new(path, nozzle, reference, low, high, Math.Log(ambient)) : null;
+    }
+
+    /// <summary>Whether another table is made of the same parts, so that the two can be put together.</summary>
+    /// <param name="other">The other.</param>
+    public bool IsLike(ExpansionTable other) => path.IsLike(other.path) && nozzle.IsLike(other.nozzle);
+
+    /// <summary>The table of a stream between those of other streams, by interpolation from node to node: where they have a boundary, it has one between.</summary>
+    /// <param name="tables">Tables alike, one or more, for the same surroundings.</param>
+    /// <param name="weights">Their weights, which sum to 1.</param>
+    public static ExpansionTable Mixed(ReadOnlySpan<ExpansionTable> tables, ReadOnlySpan<double> weights)
+    {
+        var (paths, nozzles) = (new PieceCurve[tables.Length], new NozzleCurve[tables.Length]);
+        double density = 0, top = 0;
+        for (var k = 0; k < tables.Length; k++)
+        {
+            (paths[k], nozzles[k]) = (tables[k].path, tables[k].nozzle);
+            density += weights[k] * tables[k].ReferenceDensity;
+            top += weights[k] * tables[k].LogTop;
+        }
+        return new(PieceCurve.Mixed(paths, weights), NozzleCurve.Mixed(nozzles, weights), density, tables[0].LogLow, top, tables[0].LogAmbient);
     }
 
     /// <summary>State at a pressure.</summary>

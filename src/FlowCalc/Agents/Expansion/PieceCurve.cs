@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace FlowCalc.Agents;
 
 /// <summary>Several quantities over one variable as cubic pieces, uniform within each of a few stretches, so that a kink may lie between two stretches.</summary>
@@ -26,6 +29,38 @@ internal sealed class PieceCurve
         }
         nodes = new double[2 * quantities * count];
     }
+
+    PieceCurve(int quantities, int[] pieces, int[] first, double[] start, double[] inverse, double[] nodes) =>
+        (this.quantities, this.pieces, this.first, this.start, this.inverse, this.nodes) = (quantities, pieces, first, start, inverse, nodes);
+
+    /// <summary>Puts curves of one shape together node by node, each with a weight, so that what lies at their breaks comes to lie between.</summary>
+    /// <param name="curves">Curves, one or more.</param>
+    /// <param name="weights">Their weights, which sum to 1.</param>
+    public static PieceCurve Mixed(ReadOnlySpan<PieceCurve> curves, ReadOnlySpan<double> weights)
+    {
+        var like = curves[0];
+        double[] start = new double[like.start.Length], inverse = new double[like.start.Length], nodes = new double[like.nodes.Length];
+        for (var k = 0; k < curves.Length; k++)
+        {
+            var curve = curves[k];
+            for (var s = 0; s < start.Length; s++)
+            {
+                start[s] += weights[k] * curve.start[s];
+                inverse[s] += weights[k] / curve.inverse[s];
+            }
+            var weight = new Vector<double>(weights[k]);
+            var from = MemoryMarshal.Cast<double, Vector<double>>(curve.nodes.AsSpan());
+            var to = MemoryMarshal.Cast<double, Vector<double>>(nodes.AsSpan());
+            for (var i = 0; i < to.Length; i++) to[i] += weight * from[i];
+            for (var i = to.Length * Vector<double>.Count; i < nodes.Length; i++) nodes[i] += weights[k] * curve.nodes[i];
+        }
+        for (var s = 0; s < start.Length; s++) inverse[s] = 1 / inverse[s];
+        return new(like.quantities, like.pieces, like.first, start, inverse, nodes);
+    }
+
+    /// <summary>Whether another curve has as many pieces in each of its stretches.</summary>
+    /// <param name="other">The other.</param>
+    public bool IsLike(PieceCurve other) => pieces.AsSpan().SequenceEqual(other.pieces);
 
     /// <summary>Number of stretches.</summary>
     public int Stretches => pieces.Length;

@@ -9,7 +9,11 @@ namespace FlowCalc.Discharge;
 /// <param name="LiquidVolume">Liquid in one bottle, m³; 0 in one phase.</param>
 /// <param name="LiquidDensity">Density of that liquid, kg/m³.</param>
 /// <param name="AgentPart">Part of the stream that is agent, the rest its driving gas, 0 to 1.</param>
-internal readonly record struct Draw(double Pressure, double Temperature, double GasTemperature, double LiquidVolume, double LiquidDensity, double AgentPart);
+internal readonly record struct Draw(double Pressure, double Temperature, double GasTemperature, double LiquidVolume, double LiquidDensity, double AgentPart)
+{
+    /// <summary>What alone the stream hangs on, whatever the pressure: of a saturated fluid its temperature, K, of one phase its enthalpy, J/kg; NaN where there is no one such thing.</summary>
+    public double Key { get; init; } = double.NaN;
+}
 
 /// <summary>A bottle of a gas or a liquefied gas through time: its state, what its outlet draws, and how it changes.</summary>
 internal interface IExpandingBottle

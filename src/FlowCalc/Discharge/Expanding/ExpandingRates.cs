@@ -60,19 +60,26 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
     /// <param name="y">The state.</param>
     /// <param name="rates">Its rates; overwritten.</param>
     /// <returns>False where there is no answer.</returns>
-    public bool Fill(double time, Span<double> y, Span<double> rates)
+    public bool Fill(double time, ReadOnlySpan<double> y, Span<double> rates)
     {
         rates.Clear();
         Failure = null;
         if (!problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw)) return Fail("The bottle's contents left the range of their data.");
         Last = draw;
-        var drive = Drive(draw);
-        // A sweep keeps the table of what it drives out, whatever comes out of solution behind it.
-        if (Stage == ExpandingStage.Sweep) drive = Math.Min(drive, Math.Exp(Table.LogTop));
+        var drive = LineDrive(draw);
         if (drive <= problem.Ambient * (1 + 1e-7)) return true;
         // Gas that comes out of solution may raise the pressure: then a shorter step, with a table of its own, follows it.
         if (Math.Log(drive) > Table.LogTop) return Fail("The pressure in the bottle rises faster than its steps can follow.");
-        if (line.Solve(Table, drive, time, cancellation) is { } failure) return Fail(failure);
+        return line.Solve(Table, drive, time, cancellation) is { } failure ? Fail(failure) : Refill(y, rates);
+    }
+
+    /// <summary>Rates of change at the last solved state of the line, for another size of the step.</summary>
+    /// <param name="y">The state.</param>
+    /// <param name="rates">Its rates; overwritten.</param>
+    /// <returns>False where there is no answer.</returns>
+    public bool Refill(ReadOnlySpan<double> y, Span<double> rates)
+    {
+        var draw = Last;
         double steady = line.Flow, delivered = 0;
         // While gas sweeps the line, what leaves the nozzles is still what came before it.
         var part = Stage == ExpandingStage.Sweep ? SweptPart : draw.AgentPart;
@@ -81,15 +88,11 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
             rates[Delivered + i] = HasArrived[i] ? line.NozzleFlow(i) * part : 0;
             delivered += rates[Delivered + i];
         }
-        var outflow = Outflow(steady, drive, y[InLine] / part);
+        var outflow = Outflow(steady, LineDrive(draw), y[InLine] / part);
         rates[Out] = outflow * draw.AgentPart;
         rates[InLine] = rates[Out] - delivered;
         return problem.Bottle.TryRates(y[..bottle], IsLiquid, outflow / problem.Count, Step, rates[..bottle]) || Fail("The bottle's contents left the range of their data.");
     }
-
-    /// <summary>Whether the table reaches up to the pressure before the line.</summary>
-    /// <param name="y">The state.</param>
-    public bool Covers(ReadOnlySpan<double> y) => Stage == ExpandingStage.Sweep || problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw) && Math.Log(Drive(draw)) <= Table.LogTop;
 
     /// <summary>Solves the line alone.</summary>
     /// <param name="y">The state.</param>
@@ -101,6 +104,9 @@ internal sealed class ExpandingRates(ExpandingProblem problem, ExpandingLine lin
         if (!problem.Bottle.TryDraw(y[..bottle], IsLiquid, out var draw)) return Fail("The bottle's contents left the range of their data.");
         return line.Solve(Table, Drive(draw), time, cancellation) is not { } failure || Fail(failure);
     }
+
+    // A sweep keeps the table of what it drives out, whatever comes out of solution behind it.
+    double LineDrive(in Draw draw) => Stage == ExpandingStage.Sweep ? Math.Min(Drive(draw), Math.Exp(Table.LogTop)) : Drive(draw);
 
     double Outflow(double steady, double drive, double inLine)
     {

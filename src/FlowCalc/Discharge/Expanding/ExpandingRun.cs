@@ -1,5 +1,4 @@
 using System.Globalization;
-using FlowCalc.Agents;
 
 namespace FlowCalc.Discharge;
 
@@ -25,10 +24,12 @@ internal sealed class ExpandingRun
     readonly ExpandingLine line;
     readonly ExpandingRates rates;
     readonly ExpandingTrace trace;
+    readonly TableTrack track;
+    readonly StepLimit limit;
     readonly RungeKuttaStep stepper;
     readonly double[] y, ahead, clock, arrivalTime;
-    double time, step, sweptFrom, lastPressure, lastTime;
-    bool hadLiquid, isTableOfStart, isUncovering;
+    double time, step, sweptFrom;
+    bool hadLiquid, isUncovering;
     int steps;
 
     ExpandingRun(ExpandingProblem problem, CancellationToken cancellation)
@@ -37,6 +38,8 @@ internal sealed class ExpandingRun
         line = new ExpandingLine(problem);
         rates = new ExpandingRates(problem, line, cancellation);
         trace = new ExpandingTrace(problem, line, rates);
+        track = new TableTrack(problem, rates);
+        limit = new StepLimit(problem, rates);
         stepper = new RungeKuttaStep(rates.Length);
         (y, ahead) = (new double[rates.Length], new double[rates.Length]);
         (clock, arrivalTime) = (new double[problem.Network.Nozzles.Length], new double[problem.Network.Nozzles.Length]);
@@ -71,28 +74,20 @@ internal sealed class ExpandingRun
     // Table, rates at the start and size of the next step.
     string? Prepare()
     {
-        // Heat from the shell may have raised the pressure above the last table.
-        var isOld = rates.Table is null || (!isTableOfStart && rates.Stage != ExpandingStage.Sweep) || !rates.Covers(y);
-        if (isOld && !TryTable(y)) return NoTable;
+        if (rates.Table is null) track.Clear();
+        if (rates.Stage != ExpandingStage.Sweep)
+        {
+            if (track.Of(y) is not { } table) return "The agent has no state somewhere on its way to the nozzles within its data.";
+            rates.Table = table;
+        }
         rates.Step = step;
         if (double.IsNaN(clock[0]) && SetClock() is { } failure) return failure;
         if (!rates.Fill(time, y, stepper.StartRates)) return rates.Failure;
-        step = Math.Min(step, Largest());
+        var largest = limit.Largest(time, y, stepper.StartRates);
+        step = Math.Min(step, largest);
+        if (step < rates.Step && !Resized()) return rates.Failure;
+        if (rates.Stage != ExpandingStage.Sweep) track.Reach(y, stepper.StartRates, step, largest);
         return null;
-    }
-
-    static string NoTable => "The agent has no state somewhere on its way to the nozzles within its data.";
-
-    bool TryTable(ReadOnlySpan<double> state)
-    {
-        var bottle = problem.Bottle;
-        if (bottle.Stream(state[..bottle.Length], rates.IsLiquid, 0.5 * problem.Ambient) is not { } stream || !bottle.TryDraw(state[..bottle.Length], rates.IsLiquid, out var draw)
-            || !bottle.TryDraw(y.AsSpan(0, bottle.Length), rates.IsLiquid, out var now)
-            || draw.LiquidVolume > 0 != now.LiquidVolume > 0) return false;
-        var top = ExpansionTable.Top(Math.Max(rates.Drive(draw), rates.Drive(now)), problem.Ambient);
-        if (ExpansionTable.TryBuild(stream, top, problem.Ambient, problem.Nozzles) is not { } table) return false;
-        rates.Table = table;
-        return true;
     }
 
     // Agent that has left the bottles when it comes to each nozzle, at the flow of the open valve.
@@ -117,24 +112,6 @@ internal sealed class ExpandingRun
         trace.Arrival[nozzle] = time;
     }
 
-    double Largest()
-    {
-        var flow = stepper.StartRates[rates.Out] / problem.Count;
-        var bottle = problem.Bottle;
-        var left = Math.Max(bottle.Agent(y.AsSpan(0, bottle.Length)), 0.02 * bottle.Charge);
-        var most = flow > 0 ? problem.LargestPart * (rates.Stage == ExpandingStage.Liquid ? Math.Min(bottle.Charge, 4 * left) : 1.5 * left) / flow : 0.1;
-        var pressure = rates.Last.Pressure;
-        if (lastPressure > pressure && time > lastTime) most = Math.Min(most, 2 * problem.LargestPart * (time - lastTime) / Math.Log(lastPressure / pressure));
-        (lastPressure, lastTime) = (pressure, time);
-        // The step in which the liquid ends is a small one, since its rates are of two kinds.
-        var toEnd = (rates.Last.LiquidVolume - problem.VolumeLeft) * rates.Last.LiquidDensity / flow;
-        if (rates.Stage == ExpandingStage.Liquid && toEnd > 2e-3 * bottle.Charge / flow && toEnd < 1.3 * most) most = 0.9 * toEnd;
-        // A lag much shorter than the steps is not worth following.
-        most = Math.Min(most, Math.Max(bottle.LongestStep(y.AsSpan(0, bottle.Length)), 0.25 * most));
-        if (time < problem.OpeningTime) most = Math.Min(most, Math.Max(0.2 * problem.OpeningTime, 1e-4));
-        return most;
-    }
-
     StopReason? Ending()
     {
         var draw = rates.Last;
@@ -146,12 +123,15 @@ internal sealed class ExpandingRun
 
     bool Advance()
     {
+        var isFirst = true;
         while (step > 1e-9 * Math.Max(time, 1e-3))
         {
             var isLanding = time < problem.OpeningTime && time + step >= problem.OpeningTime;
             if (isLanding) step = problem.OpeningTime - time;
             stepper.Begin(y, step);
-            rates.Step = step;
+            // What is quicker than the step is told by its size, at its start too.
+            if (rates.Step != step && !(isFirst ? Resized() : Filled())) return false;
+            isFirst = false;
             var table = rates.Table;
             if (!TryStages() || double.IsPositiveInfinity(DriveAt(1)) || HasChanged())
             {
@@ -164,32 +144,44 @@ internal sealed class ExpandingRun
             stepper.At(part, y);
             time = isLanding && part == 1 ? problem.OpeningTime : time + part * step;
             Switch();
-            isTableOfStart = part == 1 && rates.Stage != ExpandingStage.Sweep;
             if (part == 1) step *= 2;
             return true;
         }
         return false;
     }
 
+    bool Resized()
+    {
+        rates.Step = step;
+        return IsPastTheEnd() || rates.Refill(y, stepper.StartRates);
+    }
+
+    bool Filled()
+    {
+        rates.Step = step;
+        return rates.Fill(time, y, stepper.StartRates);
+    }
+
     // The rates in the middle, twice, and at the end.
     bool TryStages()
     {
         stepper.Ahead(stepper.StartRates, 0.5, ahead);
-        TryTableAhead();
+        TakeTableAhead(mayMake: true);
         if (!TryStage(0.5, stepper.MiddleRates)) return false;
         stepper.Ahead(stepper.MiddleRates, 0.5, ahead);
+        TakeTableAhead(mayMake: false);
         if (!TryStage(0.5, stepper.SecondMiddleRates)) return false;
         stepper.Ahead(stepper.SecondMiddleRates, 1, ahead);
-        TryTableAhead();
+        TakeTableAhead(mayMake: true);
         return TryStage(1, stepper.EndRates);
     }
 
     bool TryStage(double part, Span<double> into) => rates.Fill(time + part * step, ahead, into) && !IsPastTheEnd();
 
     // Past an end of the liquid there is no stream of this kind ahead; then the last table serves.
-    void TryTableAhead()
+    void TakeTableAhead(bool mayMake)
     {
-        if (rates.Stage != ExpandingStage.Sweep) TryTable(ahead);
+        if (rates.Stage != ExpandingStage.Sweep && track.Ahead(ahead, y, mayMake) is { } table) rates.Table = table;
     }
 
     bool IsPastTheEnd() => rates.Drive(rates.Last) <= problem.Ambient * (1 + Rounding);
@@ -265,7 +257,7 @@ internal sealed class ExpandingRun
         if (rates.Stage == ExpandingStage.Liquid && problem.Bottle.TryDraw(y.AsSpan(0, length), isLiquid: true, out var draw))
         {
             // A gas that begins to condense keeps its outlet in gas.
-            if (draw.LiquidVolume > 0 && draw.LiquidVolume <= problem.VolumeLeft && !hadLiquid) rates.Stage = ExpandingStage.Gas;
+            if (draw.LiquidVolume > 0 && draw.LiquidVolume <= problem.VolumeLeft && !hadLiquid) (rates.Stage, rates.Table) = (ExpandingStage.Gas, null!);
             else if (isUncovering || hadLiquid && draw.LiquidVolume <= problem.VolumeLeft * (1 + 1e-9) + 1e-12) StartSweep(draw);
             hadLiquid |= draw.LiquidVolume > problem.VolumeLeft;
         }
@@ -279,6 +271,8 @@ internal sealed class ExpandingRun
     void StartSweep(in Draw draw)
     {
         trace.LiquidEnd = time;
+        // What is driven out is what stands in the line, not what the step would have come to.
+        rates.Table = track.Of(y) ?? rates.Table;
         (rates.SweptMass, rates.SweptPart) = (y[rates.InLine], draw.AgentPart);
         for (var i = 0; i < clock.Length; i++)
             if (!rates.HasArrived[i] && line.Flow > 0) arrivalTime[i] = time + (clock[i] - y[rates.Out]) / (line.Flow * draw.AgentPart);
@@ -290,7 +284,7 @@ internal sealed class ExpandingRun
         rates.GasRatio = gas > 0 ? gas / agent : 0;
         rates.Stage = rates.SweptMass > 0 ? ExpandingStage.Sweep : ExpandingStage.Gas;
         if (rates.Stage == ExpandingStage.Gas) rates.Table = null!;
-        step = Math.Min(step, 0.05);
+        step = Math.Min(step, Math.Max(0.05, 1e-4 * time));
     }
 
     static DischargeCourse Failed(string failure) => new() { Failure = failure };

@@ -42,7 +42,7 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
     public bool TryDraw(ReadOnlySpan<double> y, bool isLiquid, out Draw draw)
     {
         var zone = Find(y[Mass] / volume, y[Energy] / y[Mass]);
-        draw = new(zone.Pressure, zone.Temperature, zone.Temperature, zone.LiquidVolume, zone.LiquidDensity, 1);
+        draw = new(zone.Pressure, zone.Temperature, zone.Temperature, zone.LiquidVolume, zone.LiquidDensity, 1) { Key = zone.LiquidVolume > 0 ? zone.Temperature : zone.GasEnthalpy };
         return double.IsFinite(zone.Pressure) && zone.Pressure > 0;
     }
 
