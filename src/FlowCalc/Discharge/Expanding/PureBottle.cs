@@ -15,6 +15,13 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
     const int Energy = 1;
     const int Wall = 2;
 
+    // J/kg.
+    const double Near = 1;
+
+    // What a bottle comes to, K.
+    const double ColdestGas = 25;
+    const double Hottest = 449;
+
     readonly SaturationCurve? saturation = fluid.Saturation;
     readonly double start = temperature;
     double last = temperature;
@@ -89,6 +96,28 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
     Zone Find(double density, double energy)
     {
         if (saturation is not null && TwoPhase(density, energy) is { } both) return both;
+        // A state of one phase between liquid and vapour is none, however well its energy fits.
+        var one = OnePhase(density, energy);
+        return Math.Abs(one.Energy - energy) < Near ? one : Bracketed(density, energy);
+    }
+
+    // At a density the energy rises with the temperature, through two phases and one: slow and sure.
+    Zone Bracketed(double density, double energy)
+    {
+        var (low, high) = (saturation?.LowestTemperature ?? ColdestGas, Hottest);
+        if (!(At(low, density).Energy <= energy && At(high, density).Energy >= energy)) return Zone.Nothing;
+        for (var i = 0; i < 50; i++)
+        {
+            var middle = 0.5 * (low + high);
+            if (At(middle, density).Energy > energy) high = middle;
+            else low = middle;
+        }
+        last = high;
+        return At(high, density);
+    }
+
+    Zone OnePhase(double density, double energy)
+    {
         var t = last;
         for (var i = 0; i < 40; i++)
         {
@@ -118,7 +147,7 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
                 continue;
             }
             // At an end of the curve, or with more than all of either phase, it is one phase.
-            if (part is not (>= 0 and <= 1) || Math.Abs(miss) > 1) return null;
+            if (part is not (>= 0 and <= 1) || Math.Abs(miss) > Near) return null;
             last = next;
             return At(next, density);
         }

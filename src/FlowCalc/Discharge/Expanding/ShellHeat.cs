@@ -45,7 +45,8 @@ internal sealed record ShellHeat
     /// <param name="step">Step of time, s, that the rate is for.</param>
     public double Rate(double wall, double contents, double wetted, double density, double viscosity, double isochoric, double gasConstant, double capacity, double step)
     {
-        var most = MostInStep * capacity / step;
+        // Contents and shell come together by what each of them takes up.
+        var most = MostInStep / ((1 / capacity + 1 / Capacity) * step);
         if (Conductance is { } fixedConductance) return Math.Min(fixedConductance, most) * (wall - contents);
         if (Factor == 0) return 0;
         var difference = wall - contents;

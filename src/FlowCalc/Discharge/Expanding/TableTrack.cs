@@ -20,6 +20,10 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
     const double Beyond = 0.1;
     const double TooNear = 0.2;
 
+    // Parts of a place by which two are the same, and how much the weights may come to: more than that is drawn out of next to nothing.
+    const double Same = 1e-9;
+    const double MostWeight = 3;
+
     // How far the state that a table stands for may lie from the present one, where a stream hangs on more than one thing: parts of the temperature, and of what is in the agent.
     const double NearTemperature = 2e-5;
     const double NearRest = 1e-3;
@@ -57,9 +61,11 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
     /// <returns>Null where there is none of the same kind of stream.</returns>
     public ExpansionTable? Ahead(ReadOnlySpan<double> y, ReadOnlySpan<double> now, bool mayMake)
     {
-        if (!path.TryDraw(y, out var draw) || draw.LiquidVolume > 0 != hasLiquid) return null;
-        if (Between(y, draw, isPresent: false) is { } table) return table;
-        return mayMake && path.TryDraw(now, out var start) ? Build(y, draw, rates.Drive(start))?.Table : null;
+        if (!path.TryDraw(y, out var draw)) return null;
+        var isAlike = draw.LiquidVolume > 0 == hasLiquid;
+        if (isAlike && Between(y, draw, isPresent: false) is { } table) return table;
+        // An outlet in liquid has no such stream any more where there is none; one in gas goes on.
+        return mayMake && (isAlike || !rates.IsLiquid) && path.TryDraw(now, out var start) ? Build(y, draw, rates.Drive(start))?.Table : null;
     }
 
     /// <summary>Makes tables as far as a step reaches, and further where the state there can be told.</summary>
@@ -92,7 +98,7 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
         foreach (var part in knots.Count + 1 < Least ? [0.5, 1.0] : (ReadOnlySpan<double>)[1.0])
         {
             if (!path.TryFollow(y, flow, part * steps * perStep, Math.Min((int)Math.Ceiling(part * steps), MostSteps), state) || !path.TryDraw(state, out var draw) || draw.LiquidVolume > 0 != hasLiquid || Build(state, draw, 0) is not { } knot) return false;
-            knots.Add(knot);
+            if (!IsSame(knot.Place, knots[^1].Place)) knots.Add(knot);
         }
         if (knots.Count > Kept) knots.RemoveRange(0, knots.Count - Kept);
         return true;
@@ -107,6 +113,8 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
             : null;
     }
 
+    static bool IsSame(double place, double other) => Math.Abs(place - other) <= Same * Math.Abs(place);
+
     // Places rise or fall.
     bool IsWithin(double place)
     {
@@ -119,6 +127,9 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
     ExpansionTable? Between(ReadOnlySpan<double> y, in Draw draw, bool isPresent)
     {
         var place = Place(y, draw);
+        var reach = Math.Log(rates.Drive(draw));
+        // What alone it hangs on may stay the same throughout, as in a bottle that keeps its temperature.
+        if (!double.IsNaN(draw.Key) && knots.Count > 0 && knots[^1] is var same && same.HasLiquid == hasLiquid && IsSame(place, same.Place) && reach <= same.Table.LogTop) return same.Table;
         if (knots.Count < Least || !IsWithin(place)) return null;
         var above = 1;
         while (above < knots.Count - 1 && (knots[above].Place - place) * (knots[above].Place - knots[above - 1].Place) < 0) above++;
@@ -135,7 +146,7 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
         }
         if (count < Least) return null;
         var (tables, weights) = (new ExpansionTable[count], new double[count]);
-        double temperature = 0, rest = 0;
+        double temperature = 0, rest = 0, sum = 0;
         for (var i = 0; i < count; i++)
         {
             var knot = knots[chosen[i]];
@@ -143,13 +154,15 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
             (tables[i], weights[i]) = (knot.Table, 1);
             for (var k = 0; k < count; k++)
                 if (k != i) weights[i] *= (place - knots[chosen[k]].Place) / (knot.Place - knots[chosen[k]].Place);
+            sum += Math.Abs(weights[i]);
             temperature += weights[i] * knot.Temperature;
             rest += weights[i] * knot.Rest;
         }
+        if (!(sum < MostWeight)) return null;
         if (isPresent && double.IsNaN(draw.Key)
             && !(Math.Abs(temperature - draw.Temperature) < NearTemperature * draw.Temperature && Math.Abs(rest - 1 + draw.AgentPart) <= NearRest * (1 - draw.AgentPart))) return null;
         var table = ExpansionTable.Mixed(tables, weights);
-        return Math.Log(rates.Drive(draw)) > table.LogTop ? null : table;
+        return reach > table.LogTop ? null : table;
     }
 
     readonly record struct Knot(double Place, ExpansionTable Table, double Temperature, double Rest, bool HasLiquid);
