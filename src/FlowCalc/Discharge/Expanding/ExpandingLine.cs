@@ -8,7 +8,7 @@ namespace FlowCalc.Discharge;
 internal sealed class ExpandingLine
 {
     // Newton squares the error.
-    const double Settled = 1e-4;
+    const double Settled = 1e-3;
 
     readonly ExpandingProblem problem;
     readonly CompressibleState state;
