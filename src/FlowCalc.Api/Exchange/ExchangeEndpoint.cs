@@ -2,11 +2,9 @@ using System.Text;
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
-using FlowCalc.Api.Flow;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
 using FlowCalc.Exchange;
-using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
 

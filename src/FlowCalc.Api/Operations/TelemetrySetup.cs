@@ -1,5 +1,4 @@
 using FlowCalc.Api.Jobs;
-using OpenTelemetry;
 using OpenTelemetry.Exporter;
 using OpenTelemetry.Logs;
 using OpenTelemetry.Metrics;

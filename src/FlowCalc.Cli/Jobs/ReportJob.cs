@@ -3,7 +3,6 @@ using FlowCalc.Api.Faults;
 using FlowCalc.Api.Requests;
 using FlowCalc.Checks;
 using FlowCalc.Findings;
-using FlowCalc.Layouts;
 using FlowCalc.Workbench.Hosting;
 using FlowCalc.Workbench.Reports;
 using FlowCalc.Workbench.Reports.Paper;

@@ -2,10 +2,8 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using FlowCalc.Api.Tests.Flow;
-using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 
@@ -137,5 +135,5 @@ public sealed class KeyTests
         Assert.DoesNotContain(log.Lines, line => line.Contains(Key, StringComparison.Ordinal) || line.Contains(Other, StringComparison.Ordinal));
     }
 
-    static Service From(IPAddress address, params (string, string)[] settings) => new CallerFrom(address, settings);
+    static CallerFrom From(IPAddress address, params (string, string)[] settings) => new CallerFrom(address, settings);
 }

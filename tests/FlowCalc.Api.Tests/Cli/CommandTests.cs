@@ -58,7 +58,7 @@ public sealed class CommandTests(Service service) : IDisposable
         foreach (var word in (string[])[.. words, "Verdict: "]) Assert.Contains(word, said.Output, StringComparison.Ordinal);
         Assert.DoesNotContain('\u001b', said.Output);
         var joined = string.Join(' ', said.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        foreach (var caution in Findings.Cautions.For(Layouts.LayoutReader.Read(Encoding.UTF8.GetBytes(Documents.Demo)).Layout!)) Assert.Contains(caution, joined, StringComparison.Ordinal);
+        foreach (var caution in Findings.Cautions.For(Layouts.LayoutReader.Read(Encoding.UTF8.GetBytes(Documents.Demo), cancellationToken: TestContext.Current.CancellationToken).Layout!)) Assert.Contains(caution, joined, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -88,7 +88,7 @@ public sealed class RudeCallerTests
         await Assert.ThrowsAnyAsync<HttpRequestException>(() => caller.PostFlow(Documents.Small));
     }
 
-    static Service Listening(params (string, string)[] settings)
+    static Counting Listening(params (string, string)[] settings)
     {
         var service = new Counting(settings);
         service.UseKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, 0));
@@ -96,5 +96,5 @@ public sealed class RudeCallerTests
         return service;
     }
 
-    static Uri AddressOf(Service service) => new(service.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+    static Uri AddressOf(Counting service) => new(service.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
 }

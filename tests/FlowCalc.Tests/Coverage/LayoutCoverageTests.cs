@@ -146,7 +146,7 @@ public class LayoutCoverageTests
     [Fact]
     public void The_demo_covers_its_targets_and_points_at_nobody()
     {
-        var layout = LayoutReader.Read(ExampleCatalogue.Find("raid-pickup")!.Value).Layout!;
+        var layout = LayoutReader.Read(ExampleCatalogue.Find("raid-pickup")!.Value, cancellationToken: TestContext.Current.CancellationToken).Layout!;
 
         var (result, judgement) = CoverageDocument.Judged(layout);
 

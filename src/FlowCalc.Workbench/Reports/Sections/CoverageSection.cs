@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FlowCalc.Checks;
-using FlowCalc.Coverage;
-using FlowCalc.Layouts;
 using FlowCalc.Quantities;
 using FlowCalc.Workbench.Figures;
 using FlowCalc.Workbench.Reports.Blocks;

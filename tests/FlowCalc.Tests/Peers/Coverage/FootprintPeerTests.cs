@@ -1,5 +1,4 @@
 using FlowCalc.Coverage;
-using FlowCalc.Layouts.Coverage;
 using FlowCalc.Tests.ClosedForms.Coverage;
 
 namespace FlowCalc.Tests.Peers.Coverage;
