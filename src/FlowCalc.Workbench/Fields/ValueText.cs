@@ -14,6 +14,8 @@ static class ValueText
     {
         (ValueForm.List, JsonArray entries) => Line(entries),
         (ValueForm.Lines, JsonArray lines) => string.Join('\n', lines.Select(line => line is JsonArray entries ? Line(entries) : SheetText.Words(line))),
+        // Bare text that would be read as something else, such as none at all, keeps its quotes.
+        (ValueForm.Json, JsonValue text) when text.GetValueKind() == JsonValueKind.String && !JsonNode.DeepEquals(text, Read(text.GetValue<string>(), ValueForm.Json)) => text.ToJsonString(),
         _ => sheet.TextAt(pointer),
     };
 

@@ -20,7 +20,7 @@ public sealed class CompareTests(Service service) : IDisposable
     [InlineData("?units=si")]
     public async Task Comparison_fits_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         foreach (var request in (string[])[StudyRequests.Kept("compare").ToJsonString(), StudyRequests.OfSmall("""{ "variants": [{ "name": "wide", "set": { "runs/long/bore": "6 mm" } }] }""")])
             Assert.Empty(contract.Breaks("CompareAnswer", await caller.PostStudy("compare", request, query).Json(200)));

@@ -33,7 +33,7 @@ public sealed class ExpandingDischargeTests(Service service) : IDisposable
         var flow = await caller.PostFlow(Document(agent, bottle)).Json(200);
         var discharge = await caller.PostDischarge(Document(agent, bottle)).Json(200);
 
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
         Assert.Empty(contract.Breaks(contract.SchemaOf("/v1/flow", "post", "200"), flow));
         Assert.Empty(contract.Breaks(contract.SchemaOf("/v1/discharge", "post", "200"), discharge));
         var boils = !agent.StartsWith("IG", StringComparison.Ordinal) && agent is not ("nitrogen" or "argon");

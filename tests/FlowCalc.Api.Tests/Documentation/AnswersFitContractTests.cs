@@ -31,7 +31,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("/health/ready", "/health/ready")]
     public async Task Answer_fits_the_schema_that_the_contract_publishes(string asked, string path)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         var answer = await caller.Get(asked).Json(200);
 
@@ -44,7 +44,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("?units=si")]
     public async Task Flow_fits_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         foreach (var document in (string[])[Documents.Demo, Documents.Small])
             Assert.Empty(contract.Breaks("FlowAnswer", await caller.PostFlow(document, query).Json(200)));
@@ -56,7 +56,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("?units=si")]
     public async Task Discharge_fits_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         Assert.Empty(contract.Breaks("DischargeAnswer", await caller.PostDischarge(Documents.Demo, query).Json(200)));
     }
@@ -67,7 +67,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("si")]
     public async Task Calibration_fits_the_schema_that_the_contract_publishes(string units)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         Assert.Empty(contract.Breaks("CalibrationAnswer", await caller.PostCalibration(Documents.Demo, "?units=" + units).Json(200)));
         var timed = JsonNode.Parse(Documents.Demo)!;
@@ -80,7 +80,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("?explain=true&units=us")]
     public async Task Explained_answer_fits_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         foreach (var document in (string[])[Documents.Demo, Documents.Small, GasDocument])
             Assert.Empty(contract.Breaks("FlowAnswer", await caller.PostFlow(document, query).Json(200)));
@@ -101,7 +101,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("?units=si")]
     public async Task Cut_list_fits_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         foreach (var document in (string[])[Documents.Demo, Documents.Small])
             Assert.Empty(contract.Breaks("CutListAnswer", await caller.PostCutList(document, query).Json(200)));
@@ -113,7 +113,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("?units=us")]
     public async Task Mount_fits_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
         var bare = JsonNode.Parse(Documents.Demo)!;
         bare["mount"] = JsonNode.Parse("""{ "normal": [-1, 0, 0], "centreOfMass": ["0 mm", "0 mm", "80 mm"], "bolts": { "size": "M5", "at": [["0 mm", "0 mm"]] } }""");
         bare["supply"]!["bottle"]!.AsObject().Remove("outlet");
@@ -128,7 +128,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("si")]
     public async Task Circuit_upkeep_and_check_fit_the_schema_that_the_contract_publishes(string units)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         Assert.Empty(contract.Breaks("CheckAnswer", await caller.PostCheck(Documents.Demo, "?today=2026-11-25&units=" + units).Json(200)));
         Assert.Empty(contract.Breaks("CheckAnswer", await caller.PostCheck(Documents.SmallWith(_ => { }), "?units=" + units).Json(200)));
@@ -142,7 +142,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [Fact]
     public async Task Discharge_with_little_to_say_fits_the_schema_that_the_contract_publishes()
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
         var document = Documents.SmallWith(small =>
         {
             small["supply"] = JsonNode.Parse("""{ "bottle": { "volume": "2 L", "fill": "1.5 kg", "chargePressure": "12 bar", "outlet": { "dipTube": { "bore": "8 mm", "length": "150 mm" } }, "shape": { "diameter": "100 mm", "length": "255 mm" } } }""");
@@ -165,7 +165,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [InlineData("?units=si")]
     public async Task Coverage_fits_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
         foreach (var document in (string[])[Documents.Demo, CoverageCallTests.Space, CoverageCallTests.Bare])
             Assert.Empty(contract.Breaks("CoverageAnswer", await caller.PostCoverage(document, query).Json(200)));
     }
@@ -173,7 +173,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [Fact]
     public async Task Faults_fit_the_schema_that_the_contract_publishes()
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         JsonElement[] faults =
         [
@@ -188,7 +188,7 @@ public sealed class AnswersFitContractTests(Service service) : IDisposable
     [Fact]
     public async Task Schema_refuses_an_answer_with_a_field_too_few_or_too_many()
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
         var answer = await caller.PostFlow(Documents.Small).Json(200);
 
         var fewer = answer.GetRawText().Replace("\"verdict\":", "\"verdikt\":", StringComparison.Ordinal);

@@ -13,8 +13,10 @@ sealed class Contract(JsonElement document)
 
     public JsonElement Document => document;
 
-    public static async Task<Contract> Published(Service service)
+    public static async Task<Contract> Published()
     {
+        // The contract states the limits that the service is shipped with.
+        await using var service = Service.AsShipped();
         using var caller = service.Caller();
         return new(await caller.Get("/openapi/v1.json").Json(200));
     }

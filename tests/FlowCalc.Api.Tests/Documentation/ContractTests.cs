@@ -13,7 +13,8 @@ public sealed class ContractTests(Service service)
     [Fact]
     public async Task Served_contract_is_the_one_that_is_kept_beside_the_code()
     {
-        using var caller = service.Caller();
+        await using var shipped = Service.AsShipped();
+        using var caller = shipped.Caller();
         using var response = await caller.Get("/openapi/v1.json");
         var served = await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
 
@@ -25,7 +26,7 @@ public sealed class ContractTests(Service service)
     [Fact]
     public async Task Contract_is_OpenAPI_3_1_with_every_reference_resolved()
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         Assert.StartsWith("3.1", contract.Document.GetProperty("openapi").GetString(), StringComparison.Ordinal);
         var schemas = contract.Document.GetProperty("components").GetProperty("schemas").EnumerateObject().Select(schema => "#/components/schemas/" + schema.Name).ToHashSet();
@@ -50,7 +51,7 @@ public sealed class ContractTests(Service service)
     [Fact]
     public async Task Every_call_has_a_name_a_summary_a_description_a_tag_and_an_example_of_each_answer()
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         var operations = contract.Operations().ToList();
         Assert.Equal(28, operations.Count);
@@ -77,7 +78,7 @@ public sealed class ContractTests(Service service)
     [Fact]
     public async Task Every_field_of_every_answer_is_described()
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         foreach (var schema in contract.Document.GetProperty("components").GetProperty("schemas").EnumerateObject().Where(schema => schema.Name.Split('.')[0] is not ("Layout" or "LayoutDocument")))
         {
@@ -103,7 +104,7 @@ public sealed class ContractTests(Service service)
     [InlineData("/v1/calibrate", "500 points", "layout", "no-test", "no-answer", "time", "query")]
     public async Task Call_on_a_layout_states_its_limits_every_fault_and_the_layout_as_its_body(string path, string points, params string[] unprocessable)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         var call = contract.Operations().Single(operation => operation.Path == path).Operation;
         var description = call.GetProperty("description").GetString()!;
@@ -123,7 +124,7 @@ public sealed class ContractTests(Service service)
     [Fact]
     public async Task Every_example_of_the_contract_fits_the_schema_beside_it()
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         var seen = 0;
         foreach (var (path, method, operation) in contract.Operations())

@@ -61,7 +61,7 @@ public sealed class ExplainedStudyTests(Service service) : IDisposable
 
         ToldSteps.Redo(answer.GetProperty("explanation"));
         Assert.NotEmpty(answer.GetProperty("explanation").GetProperty("leftOut").EnumerateArray());
-        Assert.Empty((await Contract.Published(service)).Breaks(schema, answer));
+        Assert.Empty((await Contract.Published()).Breaks(schema, answer));
     }
 
     [Theory]
@@ -73,7 +73,7 @@ public sealed class ExplainedStudyTests(Service service) : IDisposable
             var answer = await caller.PostCutList(Example(name), $"?explain=true&units={units}").Json(200);
 
             ToldSteps.Redo(answer.GetProperty("explanation"));
-            Assert.Empty((await Contract.Published(service)).Breaks("CutListAnswer", answer));
+            Assert.Empty((await Contract.Published()).Breaks("CutListAnswer", answer));
         }
         var plain = await Text(caller.PostCutList(Example(name)));
         Assert.StartsWith(plain[..^1] + ",\"explanation\":{\"equations\":[", await Text(caller.PostCutList(Example(name), "?explain=true&format=json")), StringComparison.Ordinal);

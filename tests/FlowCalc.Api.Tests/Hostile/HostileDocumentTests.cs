@@ -13,7 +13,7 @@ public sealed class HostileDocumentTests
     {
         var count = HostileCalls.IsLong ? 100_000 : 10_000;
         // Beside all other tests on a small machine a request may wait for its turn; alone it keeps the usual limit.
-        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:FlowTime", "00:00:20"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:FlowTime", "00:00:20"));
         var calls = new HostileCalls("/v1/flow", HostileDocuments.Of);
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);
@@ -25,7 +25,7 @@ public sealed class HostileDocumentTests
     public async Task Every_document_however_hostile_gets_a_finite_cut_list_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 20_000 : 2_000;
-        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:CutListTime", "00:00:20"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:CutListTime", "00:00:20"));
         var calls = new HostileCalls("/v1/cut-list", HostileDocuments.OfBench);
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);
@@ -37,7 +37,7 @@ public sealed class HostileDocumentTests
     public async Task Every_test_however_hostile_gets_a_finite_calibration_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 20_000 : 1_000;
-        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:CalibrationTime", "00:00:20"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:CalibrationTime", "00:00:20"));
         var calls = new HostileCalls("/v1/calibrate", HostileDocuments.OfTest);
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);
@@ -52,7 +52,7 @@ public sealed class HostileDocumentTests
     public async Task Every_part_of_a_document_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time(string path, string part)
     {
         var count = HostileCalls.IsLong ? 20_000 : 1_000;
-        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:MountTime", "00:00:20"), ("Limits:CircuitTime", "00:00:20"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:MountTime", "00:00:20"), ("Limits:CircuitTime", "00:00:20"));
         var calls = new HostileCalls(path, seed => HostileDocuments.OfPart(seed, part));
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);
@@ -64,7 +64,7 @@ public sealed class HostileDocumentTests
     public async Task Every_document_of_a_gas_however_hostile_gets_a_finite_flow_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 20_000 : 2_000;
-        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:FlowTime", "00:00:20"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:FlowTime", "00:00:20"));
         var calls = new HostileCalls("/v1/flow", HostileDocuments.OfGas);
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);
@@ -76,7 +76,7 @@ public sealed class HostileDocumentTests
     public async Task Every_document_of_a_gas_however_hostile_gets_a_discharge_whose_books_balance_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 4_000 : 300;
-        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:DischargeTime", "00:01:00"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:DischargeTime", "00:01:00"));
         var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OfGasBottle), new CasesSeen());
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count, cases.Look);
@@ -90,7 +90,7 @@ public sealed class HostileDocumentTests
     public async Task Every_document_however_hostile_gets_a_discharge_whose_books_balance_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 20_000 : 1_500;
-        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:DischargeTime", "00:00:40"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:DischargeTime", "00:00:40"));
         var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OnBottle), new CasesSeen());
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count / 2, cases.Look);
@@ -122,7 +122,7 @@ public sealed class HostileDocumentTests
     public async Task Every_comparison_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.IsLong ? 20_000 : 600;
-        await using var service = HostileCalls.IsLong ? new Service() : Service.With(("Limits:CompareTime", "00:01:00"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:CompareTime", "00:01:00"));
         var calls = new HostileCalls("/v1/compare", HostileComparisons.Of);
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);

@@ -24,7 +24,7 @@ public sealed class JobTests(Service service) : IDisposable
         var job = await HandIn(request, "?units=us", preference);
         var ended = await End(job);
 
-        Assert.Empty((await Contract.Published(service)).Breaks("JobAnswer", ended));
+        Assert.Empty((await Contract.Published()).Breaks("JobAnswer", ended));
         Assert.Equal("done", ended.GetProperty("state").GetString());
         Assert.Equal((300, 300), (ended.GetProperty("done").GetInt32(), ended.GetProperty("of").GetInt32()));
         Assert.Equal("/v1/tolerance", ended.GetProperty("call").GetString());

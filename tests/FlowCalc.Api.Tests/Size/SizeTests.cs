@@ -22,7 +22,7 @@ public sealed class SizeTests(Service service) : IDisposable
     [InlineData("?units=si")]
     public async Task Sizes_fit_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         foreach (var request in (string[])[StudyRequests.Kept("size").ToJsonString(), StudyRequests.OfSmall(Impossible)])
             Assert.Empty(contract.Breaks("SizeAnswer", await caller.PostStudy("size", request, query).Json(200)));

@@ -51,7 +51,7 @@ public sealed class ToleranceTests(Service service) : IDisposable
     [InlineData("?units=si")]
     public async Task Answers_fit_the_schema_that_the_contract_publishes(string query)
     {
-        var contract = await Contract.Published(service);
+        var contract = await Contract.Published();
 
         foreach (var more in (string[])["", """, "answer": "discharge", "spreads": { "temperature": { "uniform": "25 K" } } """])
             Assert.Empty(contract.Breaks("ToleranceAnswer", await Post($$"""{ "layout": {{Documents.Demo}}, "samples": 100{{more}} }""", query).Json(200)));

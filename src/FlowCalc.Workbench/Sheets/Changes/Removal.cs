@@ -31,6 +31,7 @@ public static class Removal
         var from = layout.Runs[run].From;
         var left = Enumerable.Range(0, layout.Runs.Length).Where(at => layout.Runs[at].From == from && !lostRuns.Contains(at)).ToArray();
         if (layout.Points[from] is Tee && left is [var only]) Dissolve(root, layout, from, only, lostRuns, lostPoints);
+        TestReadings.Forget(root, [.. lostPoints.Select(at => layout.Points[at].Id)]);
         Drop(PartNames.List(root, "runs"), lostRuns);
         Drop(PartNames.List(root, "points"), lostPoints);
     }
