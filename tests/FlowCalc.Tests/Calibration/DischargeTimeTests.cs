@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
-using FlowCalc.Examples;
 using FlowCalc.Calibration;
 using FlowCalc.Discharge;
+using FlowCalc.Examples;
 using FlowCalc.Layouts;
 using FlowCalc.Tests.Flows;
 using UnitsNet;

@@ -15,7 +15,7 @@ public static class Renaming
         var part = PartNames.List(root, "points")[point]!.AsObject();
         var old = PartNames.Text(part, "id");
         part["id"] = name;
-        if (!PartNames.List(root, "points").Any(other => PartNames.Of(other) == old)) 
+        if (!PartNames.List(root, "points").Any(other => PartNames.Of(other) == old))
         {
             Follow(PartNames.List(root, "runs"), ["from", "to"], old, name);
             foreach (var readings in TestReadings.Of(root)) Rename(readings, old, name);
