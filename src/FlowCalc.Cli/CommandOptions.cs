@@ -41,6 +41,17 @@ sealed class CommandOptions
         return whole.ToArray();
     }
 
+    /// <summary>An option that names the file to write.</summary>
+    public static Option<string?> Output() => new("--output", "-o") { Description = "The file to write; standard output where left out." };
+
+    /// <summary>Writes a file, or standard output where none is named.</summary>
+    /// <exception cref="IOException">It cannot be written.</exception>
+    public static async Task WriteAsync(string? path, ReadOnlyMemory<byte> bytes, Terminal terminal, CancellationToken cancel)
+    {
+        if (path is not null) await File.WriteAllBytesAsync(path, bytes, cancel);
+        else await terminal.Output.WriteAsync(bytes, cancel);
+    }
+
     /// <summary>An option that is a day.</summary>
     public static Option<DateOnly?> Day() => new("--today")
     {

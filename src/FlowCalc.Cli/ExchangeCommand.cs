@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Requests;
-using FlowCalc.Cli.Jobs;
 using FlowCalc.Cli.Writing;
 using FlowCalc.Exchange;
 using FlowCalc.Flows;
@@ -18,7 +17,7 @@ static class ExchangeCommand
         var command = new Command("exchange", "A layout of a liquid as an input file of EPANET, an open program for pipe networks, to look at its steady flow with other software.");
         var options = new CommandOptions();
         options.AddTo(command, withJson: false);
-        var output = new Option<string?>("--output", "-o") { Description = "The file to write; standard output where left out." };
+        var output = CommandOptions.Output();
         command.Options.Add(output);
         command.SetAction(async (line, cancel) =>
         {
@@ -27,8 +26,7 @@ static class ExchangeCommand
                 await AnswerConsole.WriteAsync(terminal, fault!, isJson: false);
                 return ExitCode.Fault;
             }
-            if (line.GetValue(output) is { } path) await File.WriteAllBytesAsync(path, file, cancel);
-            else await terminal.Output.WriteAsync(file, cancel);
+            await CommandOptions.WriteAsync(line.GetValue(output), file, terminal, cancel);
             return ExitCode.Passed;
         });
         return command;
@@ -36,7 +34,7 @@ static class ExchangeCommand
 
     static byte[]? Written(ReadOnlyMemory<byte> document, out Problem? fault, CancellationToken cancel)
     {
-        if (JsonBody.Read(document, LayoutJobs.Reader(new()), out fault, cancel) is not { } layout) return null;
+        if (JsonBody.Read(document, LayoutCall.Reader(new()), out fault, cancel) is not { } layout) return null;
         var flow = SteadyFlow.Solve(layout, cancel);
         fault = EpanetInput.Refusal(layout, flow) is { } refusal ? Problems.NotWritten(refusal) : null;
         return fault is null ? Encoding.UTF8.GetBytes(EpanetInput.Write(layout, flow)) : null;

@@ -14,7 +14,7 @@ static class ReportCommand
         var command = new Command("report", "The report of a layout, to print and to keep, as PDF or HTML.");
         var options = new CommandOptions();
         options.AddTo(command, withJson: false);
-        var output = new Option<string?>("--output", "-o") { Description = "The file to write; standard output where left out." };
+        var output = CommandOptions.Output();
         var format = new Option<string?>("--format") { Description = "pdf or html; by the file's ending where left out, else html." };
         format.AcceptOnlyFromAmong("pdf", "html");
         var paper = new Option<PaperSize>("--paper") { Description = "a4 or letter.", DefaultValueFactory = _ => PaperSize.A4 };
@@ -34,8 +34,7 @@ static class ReportCommand
                 await AnswerConsole.WriteAsync(terminal, fault!, isJson: false);
                 return ExitCode.Fault;
             }
-            if (path is null) await terminal.Output.WriteAsync(file, cancel);
-            else await File.WriteAllBytesAsync(path, file, cancel);
+            await CommandOptions.WriteAsync(path, file, terminal, cancel);
             return ExitCode.Of(verdict, asked.Least);
         });
         return command;

@@ -9,9 +9,6 @@ namespace FlowCalc.Api.Circuits;
 /// <summary>Writes what a circuit does as an answer.</summary>
 internal static class CircuitAnswers
 {
-    // What rounding leaves in a wire that carries nothing, A.
-    const double Dead = 1e-9;
-
     /// <summary>The answer.</summary>
     /// <exception cref="NotFiniteException">A number of the result is not finite.</exception>
     public static CircuitAnswer Of(Layout layout, Circuit circuit, CircuitResult result, CircuitJudgement judgement, UnitWriter write) => new(
@@ -41,17 +38,17 @@ internal static class CircuitAnswers
 
     static ActuatorStateAnswer ActuatorState(Actuator actuator, CurrentRange range, UnitWriter write) => new(
         actuator.Name, Amperes(range.Lowest, write), Amperes(range.Highest, write),
-        range.Lowest >= actuator.AllFire.Amperes ? "fires" : range.Highest >= actuator.MayFire.Amperes ? "may-fire" : "rests");
+        actuator.EffectOf(range) switch { ActuatorEffect.Fires => "fires", ActuatorEffect.MayFire => "may-fire", _ => "rests" });
 
     static LampStateAnswer LampState(Lamp lamp, CurrentRange range, UnitWriter write) => new(
         lamp.Name, Amperes(range.Lowest, write), Amperes(range.Highest, write),
-        range.Lowest >= lamp.LightsAt.Amperes ? "lit" : range.Highest >= lamp.LightsAt.Amperes ? "unsure" : "dark");
+        lamp.LightOf(range) switch { LampLight.Lit => "lit", LampLight.Unsure => "unsure", _ => "dark" });
 
     static PressAnswer Press(Circuit circuit, CircuitResult result, FiringPress press, UnitWriter write) => new(
         circuit.Parts[press.Push].Name, Amperes(press.Currents.Source, write),
         press.Shares is { } shares ? new(Plain(shares.Source), Plain(shares.Wires), Plain(shares.Contacts), Plain(shares.Actuators), Plain(shares.Others)) : null,
         [.. press.Fired.Select(index => Fired(circuit, result, press, index, write))],
-        [.. circuit.Of<Wire>().Where(one => Math.Abs(press.Currents.Parts[one.Index]) > Dead).Select(one => Drop(one.Part, Math.Abs(press.Currents.Parts[one.Index]), write))]);
+        [.. circuit.Of<Wire>().Where(one => Math.Abs(press.Currents.Parts[one.Index]) > CircuitResult.Dead).Select(one => Drop(one.Part, Math.Abs(press.Currents.Parts[one.Index]), write))]);
 
     static FiredAnswer Fired(Circuit circuit, CircuitResult result, FiringPress press, int index, UnitWriter write)
     {

@@ -36,7 +36,7 @@ internal static class CircuitEndpoint
             return null;
         }
         var result = CircuitAnalysis.Of(circuit, cancel);
-        if (result.Rows.Any(row => !double.IsFinite(row.SourceLowest + row.SourceHighest))) throw new NotFiniteException("current of the source");
+        if (!result.IsFinite) throw new NotFiniteException("current of the source");
         return CircuitAnswers.Of(layout, circuit, result, CircuitFindings.Judge(layout, result, write.System, cancel), write);
     }
 }

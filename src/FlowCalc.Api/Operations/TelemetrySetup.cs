@@ -22,9 +22,8 @@ internal static class TelemetrySetup
             .Bind(builder.Configuration.GetSection(TelemetrySettings.Section), binder => binder.ErrorOnUnknownConfiguration = true)
             .Validate(settings => settings.IsSound(), $"{TelemetrySettings.Section}:Endpoint is an absolute http or https address.")
             .ValidateOnStart();
-        var settings = new TelemetrySettings();
-        if (Uri.TryCreate(builder.Configuration[$"{TelemetrySettings.Section}:{nameof(settings.Endpoint)}"], UriKind.Absolute, out var endpoint) && endpoint.Scheme is "http" or "https")
-            Send(builder, endpoint, builder.Configuration.GetValue<bool>($"{TelemetrySettings.Section}:{nameof(settings.OverHttp)}"));
+        if (builder.Configuration.GetSection(TelemetrySettings.Section).Get<TelemetrySettings>() is { Endpoint: { } endpoint } settings && settings.IsSound())
+            Send(builder, endpoint, settings.OverHttp);
     }
 
     static void Send(WebApplicationBuilder builder, Uri endpoint, bool overHttp)

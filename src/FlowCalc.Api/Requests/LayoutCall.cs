@@ -36,7 +36,9 @@ internal static class LayoutCall
         where TAnswer : class =>
         DocumentCall.AnswerAsync(context, limits, longest, Reader(options), work, deliver, null, others);
 
-    static BodyReader<Layout> Reader(LayoutReaderOptions options) => (utf8, cancel) =>
+    /// <summary>Reads a layout.</summary>
+    /// <param name="options">What a document may hold.</param>
+    public static BodyReader<Layout> Reader(LayoutReaderOptions options) => (utf8, cancel) =>
     {
         var reading = LayoutReader.Read(utf8, options, cancel);
         return new StudyReading<Layout>(reading.Layout, reading.Faults);

@@ -26,13 +26,15 @@ internal sealed class PooledBody : IDisposable
         // A stated length is only a promise, so it buys no more than the first buffer.
         var body = new PooledBody((int)Math.Min(request.ContentLength + 1 ?? FirstSize, FirstSize));
         var reader = request.BodyReader;
-        // A read that is cancelled by its token would leave the server in the midst of it.
-        using var late = new Timer(static state => ((System.IO.Pipelines.PipeReader)state!).CancelPendingRead(), reader, longest, Timeout.InfiniteTimeSpan);
+        Timer? late = null;
         try
         {
             while (true)
             {
-                var read = await reader.ReadAsync(cancel);
+                var reading = reader.ReadAsync(cancel);
+                // Most bodies are there already. A read that is cancelled by its token would leave the server in the midst of it.
+                if (!reading.IsCompleted) late ??= new Timer(static state => ((System.IO.Pipelines.PipeReader)state!).CancelPendingRead(), reader, longest, Timeout.InfiniteTimeSpan);
+                var read = await reading;
                 var isLonger = read.Buffer.Length > most - body.length;
                 if (!isLonger) body.Add(read.Buffer);
                 reader.AdvanceTo(read.Buffer.End);
@@ -47,6 +49,10 @@ internal sealed class PooledBody : IDisposable
             // The buffer goes back whatever the caller did to the connection.
             body.Dispose();
             throw;
+        }
+        finally
+        {
+            late?.Dispose();
         }
     }
 

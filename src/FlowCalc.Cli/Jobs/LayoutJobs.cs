@@ -4,11 +4,11 @@ using FlowCalc.Api.CutLists;
 using FlowCalc.Api.Discharge;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Flow;
+using FlowCalc.Api.Requests;
 using FlowCalc.Checks;
 using FlowCalc.Discharge;
 using FlowCalc.Findings;
 using FlowCalc.Layouts;
-using FlowCalc.Studies;
 using FlowCalc.Workbench.Figures;
 using FlowCalc.Workbench.Reports;
 using FlowCalc.Workbench.Reports.Sections;
@@ -20,7 +20,7 @@ namespace FlowCalc.Cli.Jobs;
 static class LayoutJobs
 {
     /// <summary>The flow at one instant.</summary>
-    public static Job<Layout> Flow { get; } = new("flow", "The steady flow of a layout: pressure, flow and share at every nozzle, and what is found.", Reader(new()),
+    public static Job<Layout> Flow { get; } = new("flow", "The steady flow of a layout: pressure, flow and share at every nozzle, and what is found.", LayoutCall.Reader(new()),
         (Layout layout, Asked asked, out Problem? fault, CancellationToken cancel) =>
         {
             var solved = SolvedLayout.OfFlow(layout, asked.Units, cancel);
@@ -31,7 +31,7 @@ static class LayoutJobs
         });
 
     /// <summary>The discharge through time.</summary>
-    public static Job<Layout> Discharge { get; } = new("discharge", "The discharge of a layout through time, in every case of temperature and attitude.", Reader(new() { NeedsBottle = true }),
+    public static Job<Layout> Discharge { get; } = new("discharge", "The discharge of a layout through time, in every case of temperature and attitude.", LayoutCall.Reader(new() { NeedsBottle = true }),
         (Layout layout, Asked asked, out Problem? fault, CancellationToken cancel) =>
         {
             fault = null;
@@ -42,7 +42,7 @@ static class LayoutJobs
         });
 
     /// <summary>What is cut and ordered.</summary>
-    public static Job<Layout> CutList { get; } = new("cut-list", "What to cut, bend, clip and order to build a layout.", Reader(new()),
+    public static Job<Layout> CutList { get; } = new("cut-list", "What to cut, bend, clip and order to build a layout.", LayoutCall.Reader(new()),
         (Layout layout, Asked asked, out Problem? fault, CancellationToken cancel) =>
         {
             fault = null;
@@ -54,7 +54,7 @@ static class LayoutJobs
 
     /// <summary>Everything that a layout has data for.</summary>
     /// <param name="today">The day for which dates are judged; null for none.</param>
-    public static Job<Layout> Check(DateOnly? today) => new("check", "Everything that a layout has data for, under one verdict.", Reader(new() { Today = today }),
+    public static Job<Layout> Check(DateOnly? today) => new("check", "Everything that a layout has data for, under one verdict.", LayoutCall.Reader(new() { Today = today }),
         (Layout layout, Asked asked, out Problem? fault, CancellationToken cancel) =>
         {
             fault = null;
@@ -63,13 +63,6 @@ static class LayoutJobs
             var blocks = CheckBlocks.Of(check).Concat(ReportContent.RestOfTheJob(check, ShownIn(layout, asked)).SelectMany(CheckBlocks.Titled));
             return new(check.Verdict, text => text.Value(answer, AnswerJson.Default.CheckAnswer), blocks, check.AllFindings, check.Cautions);
         });
-
-    /// <summary>Reads a layout.</summary>
-    internal static Api.Requests.BodyReader<Layout> Reader(LayoutReaderOptions options) => (utf8, cancel) =>
-    {
-        var (layout, faults) = LayoutReader.Read(utf8, options, cancel);
-        return new StudyReading<Layout>(layout, faults);
-    };
 
     static Shown ShownIn(Layout layout, Asked asked) => new(asked.Units, layout.AmbientPressure);
 }

@@ -26,7 +26,7 @@ sealed record ReportJob(bool IsPdf, PaperSize Paper, string? Date, string? By, D
     /// <returns>The file and the verdict, or why there is none.</returns>
     public async Task<(byte[]? File, Severity Verdict, Problem? Fault)> DoAsync(ReadOnlyMemory<byte> utf8, Asked asked, CancellationToken cancel)
     {
-        if (JsonBody.Read(utf8, LayoutJobs.Reader(new() { Today = Today }), out var fault, cancel) is not { } layout) return (null, Severity.Fail, fault);
+        if (JsonBody.Read(utf8, LayoutCall.Reader(new() { Today = Today }), out var fault, cancel) is not { } layout) return (null, Severity.Fail, fault);
         var check = LayoutCheck.Of(layout, new(asked.Units, Today), TaskScheduler.Default, cancel);
         if (check.Flow is null) return (null, Severity.Fail, Problems.NoAnswer(check.Parts[(int)JobPart.Flow].Why!));
 

@@ -54,6 +54,9 @@ public sealed record Shown(UnitSystem System, Pressure Ambient)
     /// <summary>A deviation with its sign, <c>−7.3 %</c>; a dash where there is none.</summary>
     public static string Deviation(double? part) => part is { } known ? (100 * known).ToString("+0.0;\u22120.0;0.0", CultureInfo.InvariantCulture) + " %" : None;
 
+    /// <summary>A count, all its digits.</summary>
+    public static string Count(long count) => count.ToString(CultureInfo.InvariantCulture);
+
     /// <summary>A plain number.</summary>
     public static string Number(double number) => number.ToString("G4", CultureInfo.InvariantCulture);
 }

@@ -14,7 +14,7 @@ sealed class CauseFitter(Measured measured)
 
     /// <summary>The layout as drawn.</summary>
     /// <param name="predicted">What each reading would have been.</param>
-    public CauseFit Drawn(double[] predicted) => Fit(new CauseTrial(CauseKind.AsDrawn, -1, [], _ => predicted), [], predicted, [], null, 1);
+    public CauseFit Drawn(double[] predicted) => Fit(new CauseTrial(CauseKind.AsDrawn, -1, [], _ => predicted), [], predicted, ChiSquare(predicted), null, 1);
 
     /// <summary>A cause at its best.</summary>
     /// <param name="trial">The cause.</param>
@@ -28,8 +28,9 @@ sealed class CauseFitter(Measured measured)
         {
             var fit = new BoundedFit(trial, measured);
             var at = fit.Find();
-            var residuals = fit.Residuals(at);
-            var chi = residuals.Sum(residual => residual * residual);
+            double[] sizes = [.. at.Select((value, index) => trial.Unknowns[index].Size(value))];
+            var predicted = trial.Predict(sizes);
+            var chi = ChiSquare(predicted);
             var errors = FitErrors.Of(fit.Jacobian(at), chi, measured.Readings.Length - at.Length);
             if (errors is null)
             {
@@ -37,8 +38,7 @@ sealed class CauseFitter(Measured measured)
                 return null;
             }
             var unknowns = at.Select((value, index) => Found(trial.Unknowns[index], value, errors[index])).ToImmutableArray();
-            double[] sizes = [.. unknowns.Select(unknown => unknown.Value)];
-            return Fit(trial, unknowns, trial.Predict(sizes), sizes, trial.FlowLost?.Invoke(sizes[0]), alternatives);
+            return Fit(trial, unknowns, predicted, chi, trial.FlowLost?.Invoke(sizes[0]), alternatives);
         }
         catch (TestNotSolvedException unsolved)
         {
@@ -47,7 +47,7 @@ sealed class CauseFitter(Measured measured)
         }
     }
 
-    CauseFit Fit(CauseTrial trial, ImmutableArray<FittedUnknown> unknowns, double[] predicted, double[] sizes, double? flowLost, int alternatives)
+    double ChiSquare(double[] predicted)
     {
         var chi = 0.0;
         for (var at = 0; at < predicted.Length; at++)
@@ -55,9 +55,14 @@ sealed class CauseFitter(Measured measured)
             var residual = (measured.Readings[at].Value - predicted[at]) / measured.Readings[at].Sigma;
             chi += residual * residual;
         }
-        var degrees = predicted.Length - sizes.Length;
+        return chi;
+    }
+
+    static CauseFit Fit(CauseTrial trial, ImmutableArray<FittedUnknown> unknowns, double[] predicted, double chi, double? flowLost, int alternatives)
+    {
+        var degrees = predicted.Length - unknowns.Length;
         double? chance = degrees > 0 ? SpecialFunctions.GammaUpperRegularized(degrees / 2.0, chi / 2) : null;
-        return new CauseFit(trial.Kind, trial.Run, unknowns, [.. predicted], chi, degrees, chance, CauseScore.Of(chi, sizes.Length, predicted.Length, alternatives), flowLost);
+        return new CauseFit(trial.Kind, trial.Run, unknowns, [.. predicted], chi, degrees, chance, CauseScore.Of(chi, unknowns.Length, predicted.Length, alternatives), flowLost);
     }
 
     // The interval is that of the variable, in which readings are nearly straight, so that of a loss it is wider upwards.

@@ -49,7 +49,7 @@ readonly struct PartWork(Layout layout, CheckAsk ask, TaskScheduler scheduler, C
     {
         if (layout.Circuit is not { } drawn) return (null, PartAnswer.NotAsked(JobPart.Circuit, "The document has no circuit: what fires the system, its source and its parts between named nodes."));
         var circuit = CircuitAnalysis.Of(drawn, cancel);
-        if (circuit.Rows.Any(row => !double.IsFinite(row.SourceLowest + row.SourceHighest)))
+        if (!circuit.IsFinite)
             return (null, PartAnswer.Failed(JobPart.Circuit, "The current of the source came out as a number that is not finite; the circuit's resistances may be too far apart."));
         var judged = CircuitFindings.Judge(layout, circuit, ask.Units, cancel);
         return (new(circuit, judged), PartAnswer.Of(JobPart.Circuit, judged.Verdict, judged.Findings, drawn.Assumptions));

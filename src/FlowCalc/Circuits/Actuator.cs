@@ -29,4 +29,9 @@ public sealed record Actuator(string Name, int From, int To, ElectricResistance 
 
     /// <summary>From here on it may fire: the no-fire current, or the all-fire current where that is not known.</summary>
     public ElectricCurrent MayFire => NoFire ?? AllFire;
+
+    /// <summary>What a range of currents does to it.</summary>
+    /// <param name="range">Its own currents in one setting.</param>
+    public ActuatorEffect EffectOf(in CurrentRange range) =>
+        range.Lowest >= AllFire.Amperes ? ActuatorEffect.Fires : range.Highest >= MayFire.Amperes ? ActuatorEffect.MayFire : ActuatorEffect.Rests;
 }

@@ -11,4 +11,11 @@ namespace FlowCalc.Circuits;
 /// <param name="Faults">Every fault that was tried.</param>
 public sealed record CircuitResult(
     ImmutableArray<StateRow> Rows, ImmutableArray<FiringPress> Presses, ImmutableArray<TestCurrent> TestCurrents, ImmutableArray<FuseLoad> Fuses,
-    ImmutableArray<CapacitorPulse> Pulses, ImmutableArray<FaultCase> Faults);
+    ImmutableArray<CapacitorPulse> Pulses, ImmutableArray<FaultCase> Faults)
+{
+    /// <summary>What rounding leaves in a part that carries nothing, A.</summary>
+    public const double Dead = 1e-9;
+
+    /// <summary>Whether every current of the source is a number: resistances that are too far apart may leave none.</summary>
+    public bool IsFinite => Rows.All(row => double.IsFinite(row.SourceLowest + row.SourceHighest));
+}

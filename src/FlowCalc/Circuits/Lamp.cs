@@ -17,4 +17,8 @@ public sealed record Lamp(string Name, int From, int To, ElectricResistance Resi
 
     /// <summary>Current from which on it is seen to be lit, over 0.</summary>
     public required ElectricCurrent LightsAt { get; init; }
+
+    /// <summary>What it shows at a range of currents.</summary>
+    /// <param name="range">Its own currents in one setting.</param>
+    public LampLight LightOf(in CurrentRange range) => range.Lowest >= LightsAt.Amperes ? LampLight.Lit : range.Highest >= LightsAt.Amperes ? LampLight.Unsure : LampLight.Dark;
 }

@@ -21,7 +21,7 @@ static class CalibrationSection
         blocks.Add(new ReportParagraph($"Of the causes that were tried one at a time, the likeliest is: {Words(layout, best)}. A cause is likelier the less its score is; within 2 of each other readings do not tell them apart."));
         blocks.Add(ReportTable.Of("Causes, the likeliest first", ["cause", "#unknowns", "#chi-square", "#degrees of freedom", "#score over the best", "#flow lost in the run"], result.Causes.Take(MostCauses).Select(cause => new[]
         {
-            Words(layout, cause), Number(cause.Unknowns.Length), Shown.Number(cause.ChiSquare), Number(cause.DegreesOfFreedom), Shown.Number(cause.Score - best.Score), cause.FlowLost is { } lost ? Shown.Percent(lost) : Shown.None,
+            Words(layout, cause), Shown.Count(cause.Unknowns.Length), Shown.Number(cause.ChiSquare), Shown.Count(cause.DegreesOfFreedom), Shown.Number(cause.Score - best.Score), cause.FlowLost is { } lost ? Shown.Percent(lost) : Shown.None,
         })));
         blocks.Add(ReportTable.Of("Readings, and how far each is from what the likeliest cause would have shown, in its standard uncertainties", ["reading", "#as drawn", "#likeliest"], measured.Readings.Select((reading, at) => new[]
         {
@@ -46,6 +46,4 @@ static class CalibrationSection
     };
 
     static string Off(MeasuredReading reading, CauseFit cause, int at) => ((reading.Value - cause.Predicted[at]) / reading.Sigma).ToString("+0.0;\u22120.0;0.0", CultureInfo.InvariantCulture);
-
-    static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

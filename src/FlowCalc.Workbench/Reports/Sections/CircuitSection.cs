@@ -10,9 +10,6 @@ namespace FlowCalc.Workbench.Reports.Sections;
 /// <summary>What the firing circuit does; none of a document without one.</summary>
 static class CircuitSection
 {
-    // What rounding leaves in a circuit that carries nothing, A.
-    const double Dead = 1e-9;
-
     public static ReportSection? Of(LayoutCheck check, Shown shown)
     {
         if (check is not { Circuit.Result: var result, Layout.Circuit: { } circuit }) return null;
@@ -50,13 +47,13 @@ static class CircuitSection
     static string Does(Circuit circuit, CurrentRange range)
     {
         var actuator = (Actuator)circuit.Parts[range.Part];
-        return $"{actuator.Name} {(range.Lowest >= actuator.AllFire.Amperes ? "fires" : range.Highest >= actuator.MayFire.Amperes ? "may fire" : "rests")}";
+        return $"{actuator.Name} {actuator.EffectOf(range) switch { ActuatorEffect.Fires => "fires", ActuatorEffect.MayFire => "may fire", _ => "rests" }}";
     }
 
     static string Shows(Circuit circuit, CurrentRange range)
     {
         var lamp = (Lamp)circuit.Parts[range.Part];
-        return $"{lamp.Name} {(range.Lowest >= lamp.LightsAt.Amperes ? "lit" : range.Highest >= lamp.LightsAt.Amperes ? "perhaps lit" : "dark")}";
+        return $"{lamp.Name} {lamp.LightOf(range) switch { LampLight.Lit => "lit", LampLight.Unsure => "perhaps lit", _ => "dark" }}";
     }
 
     static string Range(double low, double high, Shown shown) => $"{Amperes(low, shown)} to {Amperes(high, shown)}";
@@ -67,5 +64,5 @@ static class CircuitSection
 
     static string Yes(bool holds) => holds ? "yes" : "no";
 
-    static string Amperes(double amperes, Shown shown) => shown.Of(Math.Abs(amperes) < Dead ? 0 : amperes, QuantityKind.Current);
+    static string Amperes(double amperes, Shown shown) => shown.Of(Math.Abs(amperes) < CircuitResult.Dead ? 0 : amperes, QuantityKind.Current);
 }

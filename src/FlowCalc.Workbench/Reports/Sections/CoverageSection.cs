@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using FlowCalc.Checks;
 using FlowCalc.Quantities;
 using FlowCalc.Workbench.Figures;
@@ -20,7 +19,7 @@ static class CoverageSection
         blocks.Add(new ReportParagraph("Cones are taken as full, straight and sharp at the edge, in still air. What that does not prove stands at the end of this report and with every answer."));
         blocks.Add(ReportTable.Of("Zones", ["zone", "protection", "#nozzles", "#gets, least", "#most", "#needs", "#concentration, least", "#most", "#oxygen left"], coverage.Zones.Select(zone => new[]
         {
-            zone.Zone.Id, zone.Protection.ToString().ToLowerInvariant(), Number(zone.Nozzles.Length), zone.Mass is { } mass ? shown.Of(mass.Least) : Shown.None, zone.Mass is { } all ? shown.Of(all.Most) : Shown.None,
+            zone.Zone.Id, zone.Protection.ToString().ToLowerInvariant(), Shown.Count(zone.Nozzles.Length), zone.Mass is { } mass ? shown.Of(mass.Least) : Shown.None, zone.Mass is { } all ? shown.Of(all.Most) : Shown.None,
             zone.Need is { } need ? shown.Of(need.Mass) : Shown.None, zone.Exposure is { } least ? Shown.Percent(least.Least) : Shown.None, zone.Exposure is { } most ? Shown.Percent(most.Most) : Shown.None,
             zone.Exposure is { } air ? Shown.Percent(air.Oxygen) : Shown.None,
         })));
@@ -47,6 +46,4 @@ static class CoverageSection
         string Area(UnitsNet.Area area) => shown.Of(area.SquareMeters, QuantityKind.Area);
         string Wetting(double? rate) => rate is { } known ? shown.Of(known, QuantityKind.WettingRate) : Shown.None;
     }
-
-    static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

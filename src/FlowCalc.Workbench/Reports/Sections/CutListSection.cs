@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using FlowCalc.Layouts;
 using FlowCalc.Quantities;
 using FlowCalc.Routes;
@@ -19,20 +18,20 @@ static class CutListSection
         blocks.Add(new ReportParagraph($"Lengths in {write.Unit}. The cut length is that of the finished piece along its centre line, up to the next millimetre; marks are measured from the end towards the supply and show where each arc begins. The turn goes from the plane of the bend before, right-handed along the tube."));
         blocks.Add(ReportTable.Of("Pieces of tube", ["run", "#piece", "tube", "from", "to", "#cut length", "#saw to", "#depth from", "#depth to", "#bends"], pieces.Select(piece => new[]
         {
-            layout.Runs[piece.Run].Id, Number(piece.Number), TubeLabel.Of(layout.Runs[piece.Run].Tube), piece.Start.Fitting, piece.End.Fitting, write.Of(piece.Cut), write.Of(piece.Sawn),
-            write.Of(piece.Start.Insertion), write.Of(piece.End.Insertion), Number(piece.Bends.Length),
+            layout.Runs[piece.Run].Id, Shown.Count(piece.Number), TubeLabel.Of(layout.Runs[piece.Run].Tube), piece.Start.Fitting, piece.End.Fitting, write.Of(piece.Cut), write.Of(piece.Sawn),
+            write.Of(piece.Start.Insertion), write.Of(piece.End.Insertion), Shown.Count(piece.Bends.Length),
         })));
         var marks = pieces.SelectMany(piece => piece.Bends.Select((bend, at) => new[]
         {
-            layout.Runs[piece.Run].Id, Number(piece.Number), Number(at + 1), write.Of(bend.At), Angle(bend.Angle.Radians, shown), bend.Rotation is { } turn ? Angle(turn.Radians, shown) : Shown.None, write.Of(bend.Radius), write.Of(bend.Setback), write.Of(bend.Arc),
+            layout.Runs[piece.Run].Id, Shown.Count(piece.Number), Shown.Count(at + 1), write.Of(bend.At), Angle(bend.Angle.Radians, shown), bend.Rotation is { } turn ? Angle(turn.Radians, shown) : Shown.None, write.Of(bend.Radius), write.Of(bend.Setback), write.Of(bend.Arc),
         })).ToArray();
         if (marks.Length > 0) blocks.Add(ReportTable.Of("Bend marks", ["run", "#piece", "#bend", "#mark at", "#angle", "#turn", "#radius", "#setback", "#arc"], marks));
         var unplaced = cuts.Runs.Where(cut => cut.UnplacedBends > 0 || cut.UnplacedFittings > 0).Select(cut => layout.Runs[cut.Run].Id).ToArray();
         if (unplaced.Length > 0) blocks.Add(new ReportParagraph($"Bends or fittings without a place, so without marks or cuts: {string.Join(", ", unplaced)}."));
         AddStock(blocks, layout, cuts, write);
         blocks.Add(ReportTable.Of("Tube to order", ["tube", "material", "#pieces", "#finished", "#to order, with the spare"], cuts.Tubes.Select(order =>
-            new[] { TubeLabel.Of(order.Tube), order.Tube.Material ?? Shown.None, Number(order.Pieces.Length), write.Of(order.Finished), write.Of(order.Order) })));
-        blocks.Add(ReportTable.Of("Besides tube", ["what", "which", "#count", "#size", "note"], cuts.Items.Select(item => new[] { item.Kind, item.Name, Number(item.Count), write.Of(item.Size ?? item.Length), item.Note ?? "" })));
+            new[] { TubeLabel.Of(order.Tube), order.Tube.Material ?? Shown.None, Shown.Count(order.Pieces.Length), write.Of(order.Finished), write.Of(order.Order) })));
+        blocks.Add(ReportTable.Of("Besides tube", ["what", "which", "#count", "#size", "note"], cuts.Items.Select(item => new[] { item.Kind, item.Name, Shown.Count(item.Count), write.Of(item.Size ?? item.Length), item.Note ?? "" })));
         return new("Cut list and order", blocks.ToImmutable());
     }
 
@@ -40,13 +39,11 @@ static class CutListSection
     {
         var rows = cuts.Tubes.Where(order => order.Stock is not null).SelectMany(order => order.Stock!.Bars.Select((bar, at) => new[]
         {
-            TubeLabel.Of(order.Tube), $"{(order.Stock.IsCoil ? "coil" : "bar")} {Number(at + 1)}", write.Of(bar.Length),
-            string.Join(", ", bar.Pieces.Select(piece => $"{layout.Runs[order.Pieces[piece].Run].Id}/{Number(order.Pieces[piece].Number)}")), write.Of(bar.Offcut),
+            TubeLabel.Of(order.Tube), $"{(order.Stock.IsCoil ? "coil" : "bar")} {Shown.Count(at + 1)}", write.Of(bar.Length),
+            string.Join(", ", bar.Pieces.Select(piece => $"{layout.Runs[order.Pieces[piece].Run].Id}/{Shown.Count(order.Pieces[piece].Number)}")), write.Of(bar.Offcut),
         })).ToArray();
         if (rows.Length > 0) blocks.Add(ReportTable.Of("Cutting from stock", ["tube", "stock", "#length", "pieces (run/piece)", "#left over"], rows));
     }
 
     static string Angle(double radians, Shown shown) => shown.Of(radians, QuantityKind.Angle).Replace('-', '−');
-
-    static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -16,24 +16,10 @@ static class CoverageCures
     public static void Add(JudgedCoverage judged, FindingList findings, TaskScheduler scheduler)
     {
         var (pairs, discharges) = (MostPairs, MostDischarges);
-        for (var at = 0; at < findings.Entries.Count; at++)
-        {
-            var entry = findings.Entries[at];
-            if (entry.IsMany || entry.Finding.Severity < Severity.Warn) continue;
-            var (tried, isCut) = (0, false);
-            Cure? cure = null;
-            foreach (var change in CoverageRemedies.For(entry, judged))
-            {
-                isCut = change.MovesFlow ? discharges-- <= 0 : (pairs -= 1 + LayoutCoverage.Pairs(judged.Layout)) < 0;
-                if (isCut) break;
-                tried++;
-                cure = Tried(judged, change, entry, new Aim(entry, findings), scheduler);
-                if (cure is not null) break;
-            }
-            if (cure is not null) findings.Replace(at, entry.Finding with { Cure = cure });
-            else if (tried > 0)
-                findings.Replace(at, entry.Finding with { Message = CureWords.Without(entry.Finding.Message, $"{Wording.Count(tried, "change")} tried{(isCut ? ", then the search was cut short" : "")}") });
-        }
+        CureTrials.Add(
+            findings, entry => entry.IsMany ? [] : CoverageRemedies.For(entry, judged),
+            change => change.MovesFlow ? discharges-- > 0 : (pairs -= 1 + LayoutCoverage.Pairs(judged.Layout)) >= 0,
+            (change, entry, aim) => Tried(judged, change, entry, aim, scheduler));
     }
 
     static Cure? Tried(JudgedCoverage judged, CoverageChange change, FoundEntry entry, Aim aim, TaskScheduler scheduler)

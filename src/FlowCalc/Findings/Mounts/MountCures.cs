@@ -16,23 +16,7 @@ static class MountCures
         var mount = judged.Mount;
         var bolts = mount.Bolts.At.Length + (mount.Adapter?.Bolts.At.Length ?? 0);
         var left = Math.Min(MostBolts / bolts, MostLoads / (bolts * Math.Max(1, mount.Loads.Length)));
-        for (var at = 0; at < findings.Entries.Count; at++)
-        {
-            var entry = findings.Entries[at];
-            if (entry.Finding.Severity < Severity.Warn) continue;
-            var tried = 0;
-            Cure? cure = null;
-            foreach (var change in MountRemedies.For(entry, judged))
-            {
-                if (left-- <= 0) break;
-                tried++;
-                cure = Tried(judged, change, entry, new Aim(entry, findings), cancellationToken);
-                if (cure is not null) break;
-            }
-            if (cure is not null) findings.Replace(at, entry.Finding with { Cure = cure });
-            else if (tried > 0)
-                findings.Replace(at, entry.Finding with { Message = CureWords.Without(entry.Finding.Message, $"{Wording.Count(tried, "change")} tried{(left <= 0 ? ", then the search was cut short" : "")}") });
-        }
+        CureTrials.Add(findings, entry => MountRemedies.For(entry, judged), _ => left-- > 0, (change, entry, aim) => Tried(judged, change, entry, aim, cancellationToken));
     }
 
     static Cure? Tried(JudgedMount judged, MountChange change, FoundEntry entry, Aim aim, CancellationToken cancellationToken)
