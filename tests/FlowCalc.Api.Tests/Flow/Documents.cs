@@ -31,6 +31,14 @@ static class Documents
         }
         """;
 
+    /// <summary>The demo, changed.</summary>
+    public static string DemoWith(Action<JsonNode> change)
+    {
+        var demo = JsonNode.Parse(Demo)!;
+        change(demo);
+        return demo.ToJsonString();
+    }
+
     /// <summary>The small document, changed.</summary>
     public static string SmallWith(Action<JsonObject> change)
     {

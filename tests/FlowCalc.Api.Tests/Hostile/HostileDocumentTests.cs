@@ -9,68 +9,27 @@ namespace FlowCalc.Api.Tests.Hostile;
 public sealed class HostileDocumentTests
 {
     [Fact]
-    public async Task Every_document_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
-    {
-        var count = HostileCalls.IsLong ? 100_000 : 10_000;
-        // Beside all other tests on a small machine a request may wait for its turn; alone it keeps the usual limit.
-        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:FlowTime", "00:00:20"));
-        var calls = new HostileCalls("/v1/flow", HostileDocuments.Of);
-
-        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
-
-        calls.AssertRight(count);
-    }
+    public Task Every_document_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time() =>
+        AreRight(new("/v1/flow", HostileDocuments.Of), 100_000, 10_000, ("Limits:FlowTime", "00:00:20"));
 
     [Fact]
-    public async Task Every_document_however_hostile_gets_a_finite_cut_list_or_a_stated_fault_in_time()
-    {
-        var count = HostileCalls.IsLong ? 20_000 : 2_000;
-        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:CutListTime", "00:00:20"));
-        var calls = new HostileCalls("/v1/cut-list", HostileDocuments.OfBench);
-
-        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
-
-        calls.AssertRight(count);
-    }
+    public Task Every_document_however_hostile_gets_a_finite_cut_list_or_a_stated_fault_in_time() =>
+        AreRight(new("/v1/cut-list", HostileDocuments.OfBench), 20_000, 2_000, ("Limits:CutListTime", "00:00:20"));
 
     [Fact]
-    public async Task Every_test_however_hostile_gets_a_finite_calibration_or_a_stated_fault_in_time()
-    {
-        var count = HostileCalls.IsLong ? 20_000 : 1_000;
-        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:CalibrationTime", "00:00:20"));
-        var calls = new HostileCalls("/v1/calibrate", HostileDocuments.OfTest);
-
-        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
-
-        calls.AssertRight(count);
-    }
+    public Task Every_test_however_hostile_gets_a_finite_calibration_or_a_stated_fault_in_time() =>
+        AreRight(new("/v1/calibrate", HostileDocuments.OfTest), 20_000, 1_000, ("Limits:CalibrationTime", "00:00:20"));
 
     [Theory]
     [InlineData("/v1/mount", "mount")]
     [InlineData("/v1/circuit", "circuit")]
     [InlineData("/v1/upkeep?today=2026-11-25", "service")]
-    public async Task Every_part_of_a_document_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time(string path, string part)
-    {
-        var count = HostileCalls.IsLong ? 20_000 : 1_000;
-        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:MountTime", "00:00:20"), ("Limits:CircuitTime", "00:00:20"));
-        var calls = new HostileCalls(path, seed => HostileDocuments.OfPart(seed, part));
-
-        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
-
-        calls.AssertRight(count);
-    }
+    public Task Every_part_of_a_document_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time(string path, string part) =>
+        AreRight(new(path, seed => HostileDocuments.OfPart(seed, part)), 20_000, 1_000, ("Limits:MountTime", "00:00:20"), ("Limits:CircuitTime", "00:00:20"));
 
     [Fact]
-    public async Task Every_document_of_a_gas_however_hostile_gets_a_finite_flow_or_a_stated_fault_in_time()
-    {
-        var count = HostileCalls.IsLong ? 20_000 : 2_000;
-        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:FlowTime", "00:00:20"));
-        var calls = new HostileCalls("/v1/flow", HostileDocuments.OfGas);
-
-        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
-
-        calls.AssertRight(count);
-    }
+    public Task Every_document_of_a_gas_however_hostile_gets_a_finite_flow_or_a_stated_fault_in_time() =>
+        AreRight(new("/v1/flow", HostileDocuments.OfGas), 20_000, 2_000, ("Limits:FlowTime", "00:00:20"));
 
     [Fact]
     public async Task Every_document_of_a_gas_however_hostile_gets_a_discharge_whose_books_balance_or_a_stated_fault_in_time()
@@ -119,16 +78,8 @@ public sealed class HostileDocumentTests
     }
 
     [Fact]
-    public async Task Every_comparison_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
-    {
-        var count = HostileCalls.IsLong ? 20_000 : 600;
-        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:CompareTime", "00:01:00"));
-        var calls = new HostileCalls("/v1/compare", HostileComparisons.Of);
-
-        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
-
-        calls.AssertRight(count);
-    }
+    public Task Every_comparison_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time() =>
+        AreRight(new("/v1/compare", HostileComparisons.Of), 20_000, 600, ("Limits:CompareTime", "00:01:00"));
 
     [Fact]
     public async Task Every_request_for_sizes_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
@@ -155,5 +106,16 @@ public sealed class HostileDocumentTests
 
         Assert.True(calls.Wrong.Count == 0, string.Join("\n\n", calls.Wrong.Take(3)));
         Assert.True(calls.Of(200) > count / 10 && calls.Of(422) > count / 5, $"{calls.Of(200)} answers, {calls.Of(422)} faults of {count}");
+    }
+
+    // Beside all other tests on a small machine a request may wait for its turn; alone it keeps the usual limit.
+    static async Task AreRight(HostileCalls calls, int many, int few, params (string, string)[] patience)
+    {
+        var count = HostileCalls.IsLong ? many : few;
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(patience);
+
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
+
+        calls.AssertRight(count);
     }
 }

@@ -12,13 +12,6 @@ public sealed class MountTests(Service service) : IDisposable
 
     public void Dispose() => caller.Dispose();
 
-    static string DemoWith(Action<JsonNode> change)
-    {
-        var demo = JsonNode.Parse(Documents.Demo)!;
-        change(demo);
-        return demo.ToJsonString();
-    }
-
     [Fact]
     public async Task Demo_is_answered_with_cases_checks_and_what_governs()
     {
@@ -57,7 +50,7 @@ public sealed class MountTests(Service service) : IDisposable
     [Fact]
     public async Task Document_without_a_mount_is_a_422_with_its_place()
     {
-        var fault = await caller.PostMount(DemoWith(demo => demo.AsObject().Remove("mount"))).Fault(422);
+        var fault = await caller.PostMount(Documents.DemoWith(demo => demo.AsObject().Remove("mount"))).Fault(422);
 
         Assert.Contains("how the bottle is held", fault.GetProperty("errors").GetProperty("/mount")[0].GetString()!, StringComparison.Ordinal);
     }
@@ -65,7 +58,7 @@ public sealed class MountTests(Service service) : IDisposable
     [Fact]
     public async Task Every_contradiction_is_told_at_once()
     {
-        var document = DemoWith(demo =>
+        var document = Documents.DemoWith(demo =>
         {
             demo["mount"]!["bolts"]!["at"] = JsonNode.Parse("""[["0 mm", "0 mm"], ["0 mm", "0 mm"]]""");
             demo["mount"]!["bolts"]!.AsObject().Remove("rectangle");
@@ -84,7 +77,7 @@ public sealed class MountTests(Service service) : IDisposable
     [Fact]
     public async Task Failing_strap_gets_a_cure_whose_changes_are_a_document()
     {
-        var document = DemoWith(demo => demo["mount"]!.AsObject().Remove("endStops"));
+        var document = Documents.DemoWith(demo => demo["mount"]!.AsObject().Remove("endStops"));
 
         var answer = await caller.PostMount(document).Json(200);
 
@@ -92,7 +85,7 @@ public sealed class MountTests(Service service) : IDisposable
         Assert.Equal("fail", finding.GetProperty("severity").GetString());
         var change = finding.GetProperty("cure").GetProperty("changes")[0];
         Assert.Equal("mount/endStops", change.GetProperty("path").GetString());
-        var cured = DemoWith(demo => demo["mount"]!["endStops"] = JsonNode.Parse(change.GetProperty("to").GetRawText()));
+        var cured = Documents.DemoWith(demo => demo["mount"]!["endStops"] = JsonNode.Parse(change.GetProperty("to").GetRawText()));
         Assert.DoesNotContain((await caller.PostMount(cured).Json(200)).GetProperty("findings").EnumerateArray(), one => one.GetProperty("code").GetString() == "no-end-stop");
     }
 
@@ -121,7 +114,7 @@ public sealed class MountTests(Service service) : IDisposable
         // Beside all other tests on a small machine a request may wait for its turn.
         await using var patient = Service.With(("Limits:MountTime", "00:02:00"));
         using var limited = patient.Caller();
-        var document = DemoWith(demo =>
+        var document = Documents.DemoWith(demo =>
         {
             JsonArray Bolts() => new([.. Enumerable.Range(0, 64).Select(bolt => (JsonNode)new JsonArray($"{30 * (bolt % 32)} mm", $"{20 * (bolt / 32)} mm"))]);
             demo["mount"]!["bolts"] = new JsonObject { ["size"] = "M4", ["class"] = "4.6", ["at"] = Bolts() };

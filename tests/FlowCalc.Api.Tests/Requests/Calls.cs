@@ -50,6 +50,13 @@ static class Calls
         return await caller.PostAsync(new Uri(path + query, UriKind.Relative), content, TestContext.Current.CancellationToken);
     }
 
+    /// <summary>The body of an answer, whatever its status.</summary>
+    public static async Task<string> Text(this Task<HttpResponseMessage> asked)
+    {
+        using var response = await asked;
+        return await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+    }
+
     public static Task<HttpResponseMessage> Get(this HttpClient caller, string path) => caller.GetAsync(new Uri(path, UriKind.Relative), TestContext.Current.CancellationToken);
 
     /// <summary>The JSON of an answer of the status expected.</summary>
