@@ -13,7 +13,8 @@ sealed partial class StudyRun<T>(WorkPlaces places, ILogger log, Action changed)
 {
     static readonly TimeSpan Longest = TimeSpan.FromMinutes(5);
 
-    CancellationTokenSource? running;
+    // The one that runs, and the last that was started: one that a newer replaced may end later than it, and has nothing to say then.
+    CancellationTokenSource? running, last;
     int done;
 
     /// <summary>What came of the last one; null for nothing yet.</summary>
@@ -37,27 +38,34 @@ sealed partial class StudyRun<T>(WorkPlaces places, ILogger log, Action changed)
     {
         Cancel();
         using var mine = new CancellationTokenSource(Longest);
-        (running, Result, Failure, done) = (mine, null, null, 0);
+        (running, last, Result, Failure, done) = (mine, mine, null, null, 0);
         changed();
+        var (result, failure) = await EndOfAsync(() => work(this, mine.Token), mine);
+        if (last != mine) return;
+        (Result, Failure) = (result, failure);
+        if (running == mine) running = null;
+        changed();
+    }
+
+    async Task<(T? Result, string? Failure)> EndOfAsync(Func<T> work, CancellationTokenSource mine)
+    {
         try
         {
-            Result = await places.DoAsync(() => work(this, mine.Token), mine.Token);
+            return (await places.DoAsync(work, mine.Token), null);
         }
         catch (OperationCanceledException)
         {
-            Failure = running == mine ? $"It was not done within {Longest.TotalMinutes:0} min. The service has jobs for longer ones." : "It was cancelled.";
+            return (null, running == mine ? $"It was not done within {Longest.TotalMinutes:0} min. The service has jobs for longer ones." : "It was cancelled.");
         }
         catch (ArgumentException cannot)
         {
-            Failure = cannot.Message;
+            return (null, cannot.Message);
         }
         catch (Exception unforeseen)
         {
             Unforeseen(log, unforeseen);
-            Failure = "It ended with an unforeseen error, which the service has logged.";
+            return (null, "It ended with an unforeseen error, which the service has logged.");
         }
-        if (running == mine) running = null;
-        changed();
     }
 
     /// <summary>Ends the one that is running.</summary>

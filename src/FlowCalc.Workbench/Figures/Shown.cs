@@ -46,7 +46,11 @@ public sealed record Shown(UnitSystem System, Pressure Ambient)
     /// <summary>A value of any kind; a pressure gauge.</summary>
     /// <param name="si">The value in the SI base unit of its kind.</param>
     /// <param name="kind">What it measures.</param>
-    public string Of(double si, QuantityKind kind) => QuantityWriter.Text(si, kind, System, Digits);
+    public string Of(double si, QuantityKind kind)
+    {
+        var text = QuantityWriter.Text(si, kind, System, Digits);
+        return kind is QuantityKind.Area or QuantityKind.Volume or QuantityKind.WettingRate or QuantityKind.Density ? Raised(text) : text;
+    }
 
     /// <summary>A part of a whole, <c>14.3 %</c>.</summary>
     public static string Percent(double part) => (100 * part).ToString("0.0", CultureInfo.InvariantCulture) + " %";
@@ -59,4 +63,8 @@ public sealed record Shown(UnitSystem System, Pressure Ambient)
 
     /// <summary>A plain number.</summary>
     public static string Number(double number) => number.ToString("G4", CultureInfo.InvariantCulture);
+
+    // Units as printed: a square is no 2 behind the letter.
+    static string Raised(string text) => text.Replace("m2", "m²", StringComparison.Ordinal).Replace("ft2", "ft²", StringComparison.Ordinal)
+        .Replace("in2", "in²", StringComparison.Ordinal).Replace("m3", "m³", StringComparison.Ordinal).Replace("ft3", "ft³", StringComparison.Ordinal);
 }

@@ -9,9 +9,7 @@ static class Assumptions
     {
         if (made.IsDefaultOrEmpty) return;
 
-        var shown = Math.Min(made.Length, FindingList.MostIds);
-        var pointers = new string[shown];
-        for (var index = 0; index < shown; index++) pointers[index] = made[index].Pointer;
+        var pointers = made.Select(assumption => assumption.Pointer).Distinct().Take(FindingList.MostIds);
         var first = $"{Wording.Id(made[0].Value)} at {Wording.Id(made[0].Pointer)}";
         findings.Add(new Finding(FindingCodes.AssumptionMade, Severity.Note, [.. pointers],
             made.Length == 1

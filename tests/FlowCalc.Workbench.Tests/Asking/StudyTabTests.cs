@@ -51,6 +51,7 @@ public sealed class StudyTabTests(Site site)
         await Expect(panel.GetByRole(AriaRole.Heading, new() { Name = "Firing circuit" })).ToBeVisibleAsync();
         await Expect(panel.GetByText("Judged for 2026-11-25")).ToBeVisibleAsync();
         await Expect(panel.GetByRole(AriaRole.Region, new() { Name = "Findings of the rest of the job" })).Not.ToContainTextAsync("service-overdue");
+        await Expect(panel.Locator("p[role=status]")).ToHaveTextAsync("");
         await Site.KeepPictureAsync(page, "whole-job");
         await panel.GetByLabel("Day for which dates are judged").FillAsync("2028-06-01");
 

@@ -17,6 +17,13 @@ public sealed class PhoneTests(Site site)
         {
             await page.TurnToAsync(tab);
             await FitsAsync(page, tab);
+            if (tab == "Runs") await WordsHaveRoomAsync(page);
+            if (tab == "Whole job")
+            {
+                await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Mount of the bottle" })).ToBeVisibleAsync();
+                await FitsAsync(page, "the whole job, answered");
+                await Site.KeepPictureAsync(page, "phone-" + tab);
+            }
             if (tab is "Chosen" or "Runs" or "Stock" or "Text") await Site.KeepPictureAsync(page, "phone-" + tab);
         }
         await page.TurnToAsync("Stock");
@@ -29,6 +36,12 @@ public sealed class PhoneTests(Site site)
         await page.BeginAsync("empty");
         await Expect(page.Button("Add the first nozzle")).ToBeVisibleAsync();
         await FitsAsync(page, "an empty sheet");
+    }
+
+    static async Task WordsHaveRoomAsync(IPage page)
+    {
+        var narrowest = await page.EvaluateAsync<double>("Math.min(...[...document.querySelectorAll('table.entry select, table.entry input')].map(one => one.getBoundingClientRect().width))");
+        Assert.True(narrowest >= 100, $"A field of the table of runs is {narrowest} pixels wide.");
     }
 
     static async Task FitsAsync(IPage page, string where)

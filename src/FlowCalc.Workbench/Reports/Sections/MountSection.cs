@@ -20,15 +20,18 @@ static class MountSection
         if (check.Mount is not { Result: var mount }) return null;
         var blocks = ImmutableArray.CreateBuilder<ReportBlock>();
         blocks.Add(new ReportParagraph($"On its bolts hang {shown.Of(mount.Masses.Total)}: the full bottle of {shown.Of(mount.Masses.Bottle)}, of it {shown.Of(mount.Masses.Agent)} of agent, and {shown.Of(mount.Masses.Added)} besides.{Governing(mount)}"));
-        blocks.Add(ReportTable.Of("Load cases; the force acts at the centre of mass, towards where the mass is thrown", ["case", "#acceleration", "#force", "worst check", "#use", "whose load"], mount.Cases.Select(one => new[]
+        blocks.Add(ReportTable.Of("Load cases; the force acts at the centre of mass, towards where the mass is thrown", ["case", "#acceleration", "#force", "worst check", "#use"], mount.Cases.Select(one => new[]
         {
-            one.Name, $"{Shown.Number(one.Acceleration)} g", Of(one.Force, shown), one.Governing is { } worst ? Name(worst) : Shown.None, Use(one.Governing?.Use), one.Source,
+            one.Name, $"{Shown.Number(one.Acceleration)} g", Of(one.Force, shown), one.Governing is { } worst ? Name(worst) : Shown.None, Use(one.Governing?.Use),
         })));
+        var sources = mount.Cases.GroupBy(one => one.Source).ToArray();
+        foreach (var alike in sources)
+            blocks.Add(new ReportParagraph($"Source of {(sources.Length == 1 ? "these loads" : string.Join(", ", alike.Select(one => one.Name)))}: {alike.Key}."));
         blocks.Add(ReportTable.Of("Every check in its worst case; at a use of 1 all is used that the part bears", ["parts", "what is checked", "#asked", "#borne", "#use", "#margin", "case"], Checks(mount, shown)));
         if (mount.AxialForce is { } along)
             blocks.Add(new ReportParagraph($"Along its axis the worst case pushes the bottle with {Of(along, shown)}; friction of straps and cradle holds {(mount.Hold is { } hold ? Of(hold, shown) : "nothing that is known")}.{(mount.HoldsWithoutStops ? " Friction alone would hold it." : "")}"));
         if (mount.Thrust is { } thrust) blocks.Add(new ReportParagraph($"A valve that opens before a tube is on it pushes the bottle back with {Of(thrust, shown)}."));
-        if (!mount.NotAnswered.IsEmpty) blocks.Add(new ReportList(mount.NotAnswered));
+        if (!mount.NotAnswered.IsEmpty) blocks.Add(new ReportParagraph($"Not worked out: {string.Join("; ", mount.NotAnswered)}."));
         return new("Mount of the bottle", blocks.ToImmutable());
     }
 
