@@ -20,7 +20,7 @@ readonly struct BodyBox
     /// <summary>Whether the straight way from one place to another goes through the box, by over a thousandth of a millimetre.</summary>
     public bool Hides(Direction from, Direction to)
     {
-        var way = Vectors.Less(to, from);
+        var way = to - from;
         var (enter, leave) = (0.0, 1.0);
         return Clip(from.X, way.X, low.X, high.X, ref enter, ref leave) && Clip(from.Y, way.Y, low.Y, high.Y, ref enter, ref leave)
             && Clip(from.Z, way.Z, low.Z, high.Z, ref enter, ref leave) && (leave - enter) * way.Length > Grazing;

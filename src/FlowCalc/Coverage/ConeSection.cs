@@ -20,10 +20,10 @@ sealed record ConeSection(double Height, double Tilt, double? Distance, SectionE
     /// <summary>The section; null where the cone does not reach the plane.</summary>
     public static ConeSection? Of(in SprayCone cone, SurfacePlane plane)
     {
-        var above = Vectors.Less(cone.Tip, plane.Origin).Dot(plane.Normal);
+        var above = (cone.Tip - plane.Origin).Dot(plane.Normal);
         var height = Math.Abs(above);
         if (height < LeastHeight) return null;
-        var down = Vectors.Times(above > 0 ? -1 : 1, plane.Normal);
+        var down = (above > 0 ? -1 : 1) * plane.Normal;
         var tilt = cone.Axis.AngleTo(down);
         if (tilt >= Math.PI / 2 + cone.HalfAngle - Slack) return null;
         double? distance = tilt < Math.PI / 2 - Slack ? height / Math.Cos(tilt) : null;
@@ -33,10 +33,10 @@ sealed record ConeSection(double Height, double Tilt, double? Distance, SectionE
         var (sineB, cosineB) = Math.SinCos(tilt);
         // cos²β − sin²α as a product, which keeps its digits where the curve is about to open.
         var k = Math.Cos(tilt + cone.HalfAngle) * Math.Cos(tilt - cone.HalfAngle);
-        var foot = Vectors.Sum(cone.Tip, Vectors.Times(height, down));
-        var sideways = Vectors.Less(cone.Axis, Vectors.Times(cosineB, down));
-        var major = sideways.Length > Slack ? Vectors.Unit(sideways) : plane.Along;
-        var centre = Vectors.Sum(foot, Vectors.Times(height * sineB * cosineB / k, major));
+        var foot = cone.Tip + height * down;
+        var sideways = cone.Axis - cosineB * down;
+        var major = sideways.Length > Slack ? sideways.ToUnit() : plane.Along;
+        var centre = foot + height * sineB * cosineB / k * major;
         return new(height, tilt, distance, new(height * sineA * cosineA / k, height * sineA / Math.Sqrt(k), centre, major));
     }
 }

@@ -32,10 +32,10 @@ static class NozzleSprays
     static (Direction? Axis, Length? Aimed) Axis(Nozzle nozzle, Dictionary<string, Place> targets)
     {
         if (nozzle.Aim is not { } aim) return (null, null);
-        if (aim.Direction is { } direction) return (Vectors.Unit(direction), null);
+        if (aim.Direction is { } direction) return (direction.ToUnit(), null);
         if (nozzle.At is not { } from || (aim.Place ?? (aim.Target is { } id && targets.TryGetValue(id, out var there) ? there : null)) is not { } to) return (null, null);
-        var way = Vectors.Less(SurfacePlane.Of(to), SurfacePlane.Of(from));
-        return (Vectors.Unit(way), Length.FromMeters(way.Length));
+        var way = SurfacePlane.Of(to) - SurfacePlane.Of(from);
+        return (way.ToUnit(), Length.FromMeters(way.Length));
     }
 
     static Length? FirstMet(in SprayCone cone, CoveragePlan plan, string? zone)
@@ -46,7 +46,7 @@ static class NozzleSprays
             if (!LayoutCoverage.Concerns(surface.Zone, zone) || !surface.IsBefore(cone.Tip)) continue;
             var plane = surface.Plane;
             if (ConeSection.Of(cone, plane)?.Distance is not { } distance || distance >= first) continue;
-            var met = Vectors.Less(Vectors.Sum(cone.Tip, Vectors.Times(distance, cone.Axis)), plane.Origin);
+            var met = cone.Tip + distance * cone.Axis - plane.Origin;
             if (plane.Holds(met.Dot(plane.Along), met.Dot(plane.Across))) first = distance;
         }
         return first is { } known ? Length.FromMeters(known) : null;

@@ -12,7 +12,7 @@ readonly record struct SprayCone(Direction Tip, Direction Axis, double HalfAngle
     /// <summary>Angle between the axis and the way to a place, rad, 0 to π; 0 at the tip itself.</summary>
     public double AngleTo(Direction place)
     {
-        var arm = Vectors.Less(place, Tip);
+        var arm = place - Tip;
         return arm.Length > 0 ? Axis.AngleTo(arm) : 0;
     }
 
@@ -29,10 +29,10 @@ readonly record struct SprayCone(Direction Tip, Direction Axis, double HalfAngle
     /// </remarks>
     public (double From, double To)? Slice(Direction start, Direction along)
     {
-        var arm = Vectors.Less(start, Tip);
+        var arm = start - Tip;
         // From the point of the line that is nearest to the tip, so that few digits cancel.
         var foot = -arm.Dot(along);
-        var nearest = Vectors.Sum(arm, Vectors.Times(foot, along));
+        var nearest = arm + foot * along;
         return Slice(Axis.Dot(along), Axis.Dot(nearest), nearest.Dot(nearest), foot, Math.Cos(HalfAngle));
     }
 

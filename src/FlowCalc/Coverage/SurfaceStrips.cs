@@ -74,7 +74,7 @@ sealed class SurfaceStrips
             {
                 var (x, y) = (ellipse.Major.Dot(plane.Along), ellipse.Major.Dot(plane.Across));
                 var reach = Math.Sqrt(Math.Pow(ellipse.SemiMajor * y, 2) + Math.Pow(ellipse.SemiMinor * x, 2));
-                var middle = Vectors.Less(ellipse.Centre, plane.Origin).Dot(plane.Across);
+                var middle = (ellipse.Centre - plane.Origin).Dot(plane.Across);
                 breaks.AddRange([middle - reach, middle + reach]);
             }
             for (var i = 0; i < corners.Length; i++)
@@ -82,7 +82,7 @@ sealed class SurfaceStrips
                 var (one, next) = (corners[i], corners[(i + 1) % corners.Length]);
                 var (dx, dy) = (next.X - one.X, next.Y - one.Y);
                 var length = Math.Sqrt(dx * dx + dy * dy);
-                if (cone.Slice(At(one.X, one.Y), Vectors.Sum(Vectors.Times(dx / length, plane.Along), Vectors.Times(dy / length, plane.Across))) is not { } slice) continue;
+                if (cone.Slice(At(one.X, one.Y), dx / length * plane.Along + dy / length * plane.Across) is not { } slice) continue;
                 foreach (var end in (ReadOnlySpan<double>)[slice.From, slice.To])
                     if (end > 0 && end < length) breaks.Add(one.Y + dy * end / length);
             }
@@ -142,14 +142,14 @@ sealed class SurfaceStrips
         crossings.Sort();
     }
 
-    Direction At(double x, double y) => Vectors.Sum(plane.Origin, Vectors.Times(x, plane.Along), Vectors.Times(y, plane.Across));
+    Direction At(double x, double y) => plane.Origin + x * plane.Along + y * plane.Across;
 
     // A cone in the axes of the plane: what a line along the first of them needs to know.
     readonly record struct FlatCone(double X, double Y, double Above, double Rise, double Sideways, double Upwards, double Cosine)
     {
         public static FlatCone Of(in SprayCone cone, SurfacePlane plane)
         {
-            var tip = Vectors.Less(cone.Tip, plane.Origin);
+            var tip = cone.Tip - plane.Origin;
             return new(tip.Dot(plane.Along), tip.Dot(plane.Across), tip.Dot(plane.Normal), cone.Axis.Dot(plane.Along), cone.Axis.Dot(plane.Across), cone.Axis.Dot(plane.Normal), Math.Cos(cone.HalfAngle));
         }
 

@@ -20,7 +20,7 @@ sealed class TargetSights(Layout layout, ImmutableArray<NozzleSpray> sprays, Imm
         {
             cancellationToken.ThrowIfCancellationRequested();
             if (spray is not { Cone: { } cone, Spray: { } told } || !LayoutCoverage.Concerns(target.Zone, ((Nozzle)layout.Points[spray.Point]).Zone)) continue;
-            var distance = Vectors.Less(place, cone.Tip).Length;
+            var distance = (place - cone.Tip).Length;
             var isInRange = !(distance < told.Nearest?.Meters - Slack || distance > told.Farthest?.Meters + Slack);
             sights.Add(new(spray.Point, Length.FromMeters(distance), Angle.FromRadians(cone.AngleTo(place)), cone.Holds(place), isInRange, HiddenBy(cone.Tip, place)));
         }
@@ -39,7 +39,7 @@ sealed class TargetSights(Layout layout, ImmutableArray<NozzleSpray> sprays, Imm
             var tip = SurfacePlane.Of(at);
             var angle = Angle.FromRadians(new SprayCone(tip, axis, 0).AngleTo(place));
             if (angle >= worst.OffAxis || HiddenBy(tip, place) is not null) continue;
-            worst = new(person, spray.Point, angle, Length.FromMeters(Vectors.Less(place, tip).Length));
+            worst = new(person, spray.Point, angle, Length.FromMeters((place - tip).Length));
         }
         return worst;
     }

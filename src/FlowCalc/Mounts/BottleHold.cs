@@ -41,7 +41,7 @@ sealed class BottleHold
         }
         if (mount.Straps is { IsEmpty: false } straps) AddStraps(straps, along);
         if (mount.Straps is null && mount.EndStops is null) return;
-        var (outwards, inwards) = (Vectors.Times(mass, axis), Vectors.Times(-mass, axis));
+        var (outwards, inwards) = (mass * axis, -mass * axis);
         (Axial, Asked) = (new LoadMeasure([outwards, inwards]), new LoadMeasure([outwards, inwards, Lifted(outwards, friction), Lifted(inwards, friction)]));
         foreach (var isOutlet in (bool[])[false, true]) AddEnd(isOutlet, friction);
     }
@@ -68,16 +68,16 @@ sealed class BottleHold
     {
         var sideways = StrapStatics.Sideways(mount.Cradle?.Radians ?? UsualCradle);
         // The way across the bottle in the face of the mount.
-        var across = Vectors.Unit(axis.Cross(new(0, 0, 1)));
-        var off = Vectors.Times(mass, new Direction(0, 0, 1));
-        var side = Vectors.Times(mass * sideways, across);
-        Direction[] pulls = [Vectors.Sum(off, side), Vectors.Sum(off, Vectors.Times(-1, side))];
+        var across = axis.Cross(new(0, 0, 1)).ToUnit();
+        var off = mass * new Direction(0, 0, 1);
+        var side = mass * sideways * across;
+        Direction[] pulls = [off + side, off - side];
         for (var strap = 0; strap < straps.Length; strap++)
         {
             var one = straps[strap];
             var legs = 2 * Math.Sin(Math.Min(one.Wrap?.Radians ?? UsualWrap, Math.PI) / 2);
             var share = along.Max(place => Math.Max(0, Share(straps, strap, place)));
-            var leg = new LoadMeasure([.. pulls.Select(pull => Vectors.Times(share / legs, pull))]);
+            var leg = new LoadMeasure([.. pulls.Select(pull => share / legs * pull)]);
             Legs.Add(leg);
             if (one.Material.Yield is not { } yields) continue;
             var bears = yields.Pascals * one.Width.Meters * one.Thickness.Meters;
@@ -96,7 +96,7 @@ sealed class BottleHold
     void AddEnd(bool isOutlet, double friction)
     {
         var part = isOutlet ? MountPart.OutletEnd : MountPart.BaseEnd;
-        var outwards = Vectors.Times(isOutlet ? mass : -mass, axis);
+        var outwards = (isOutlet ? mass : -mass) * axis;
         if (mount.EndStops?.FirstOrDefault(stop => stop.IsAtOutlet == isOutlet) is { } held)
         {
             if (held.Capacity is { } capacity) checks.Add(new(MountCheckKind.EndStop, part, 0, new LoadMeasure([outwards]), capacity.Newtons, 0, IsForce: true));
@@ -111,5 +111,5 @@ sealed class BottleHold
     }
 
     // What lifts the bottle takes from the friction in the cradle: |Fa| ≤ μ·(N − Fn), with what is taken counted as asked.
-    Direction Lifted(Direction along, double friction) => Vectors.Sum(along, new Direction(0, 0, friction * mass));
+    Direction Lifted(Direction along, double friction) => along + new Direction(0, 0, friction * mass);
 }

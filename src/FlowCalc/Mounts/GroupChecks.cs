@@ -34,7 +34,7 @@ sealed class GroupChecks
     /// <summary>All checks.</summary>
     public IReadOnlyList<MountCheck> Checks => checks;
 
-    BoltShare PerAcceleration(BoltShare share) => new(Vectors.Times(input.Mass, share.AlongX), Vectors.Times(input.Mass, share.AlongY), Vectors.Times(input.Mass, share.AlongZ));
+    BoltShare PerAcceleration(BoltShare share) => new(input.Mass * share.AlongX, input.Mass * share.AlongY, input.Mass * share.AlongZ);
 
     void Add(int bolt, ImmutableArray<BoltShare> shares)
     {

@@ -77,7 +77,7 @@ public static class LayoutMount
 
         var lift = new Direction(0, 0, -spacer - thickness);
         var upper = new GroupChecks(new GroupInput(
-            MountPart.Adapter, adapter.Bolts, [.. centres.Select(centre => Vectors.Sum(centre, lift))], masses.Total.Kilograms, (thickness, adapter.Material),
+            MountPart.Adapter, adapter.Bolts, [.. centres.Select(centre => centre + lift)], masses.Total.Kilograms, (thickness, adapter.Material),
             (adapter.Bolts.Washer ?? adapter.Bolts.Size.MeanHead).Meters, mount.Foot, 0));
         if (adapter.Material.Yield is { } strength)
             upper.AddBending(MountCheckKind.AdapterBending, strength.Pascals, bolt => PlateBending.Strip(Nearest(upper, bolt, structure), adapter.Bolts.Size.Head.Meters, thickness));
@@ -102,7 +102,7 @@ public static class LayoutMount
         foreach (var (load, _) in loads)
         {
             var factor = MountSums.Factor(load.Acceleration);
-            most = Math.Max(most, load.Direction is { } one ? measure.At(Vectors.Times(factor, frame.FromLayout(Vectors.Unit(one)))) : factor * measure.Peak(cancellationToken).Value);
+            most = Math.Max(most, load.Direction is { } one ? measure.At(factor * frame.FromLayout(one.ToUnit())) : factor * measure.Peak(cancellationToken).Value);
         }
         return most;
     }

@@ -57,14 +57,14 @@ sealed class LoadMeasure
     {
         var (aa, bb, ab) = (a.Dot(a), b.Dot(b), a.Dot(b));
         var half = Math.Atan2(2 * ab, aa - bb) / 2;
-        var direction = Vectors.Sum(Vectors.Times(Math.Cos(half), a), Vectors.Times(Math.Sin(half), b));
+        var direction = Math.Cos(half) * a + Math.Sin(half) * b;
         var value = Math.Sqrt(Math.Max(0, (aa + bb) / 2 + Math.Sqrt((aa - bb) * (aa - bb) / 4 + ab * ab)));
-        return direction.Length > 0 ? (Vectors.Unit(direction), value, value) : (new(0, 0, 1), 0, 0);
+        return direction.Length > 0 ? (direction.ToUnit(), value, value) : (new(0, 0, 1), 0, 0);
     }
 
     (Direction, double, double) Longest()
     {
         var longest = rows.MaxBy(row => row.Length);
-        return longest.Length > 0 ? (Vectors.Unit(longest), longest.Length, longest.Length) : (new(0, 0, 1), 0, 0);
+        return longest.Length > 0 ? (longest.ToUnit(), longest.Length, longest.Length) : (new(0, 0, 1), 0, 0);
     }
 }

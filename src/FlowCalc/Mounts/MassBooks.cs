@@ -33,16 +33,16 @@ static class MassBooks
             }
             else assumptions.Add(new("/mount/bottleAt", "the full bottle has its centre of mass in its middle", "the document gives no centreOfMass"));
             var axis = Axis(bottle, frame);
-            centres = [.. along.Select(way => Vectors.Sum(Metres(mount.BottleAt!.Value), Vectors.Times(way, axis)))];
+            centres = [.. along.Select(way => Metres(mount.BottleAt!.Value) + way * axis)];
         }
         var added = mount.Masses.Sum(one => one.Mass.Kilograms);
-        var moment = Vectors.Sum([.. mount.Masses.Select(one => Vectors.Times(one.Mass.Kilograms, Metres(one.At)))]);
-        var all = centres.Select(centre => Vectors.Times(1 / (full + added), Vectors.Sum(Vectors.Times(full, centre), moment)));
+        var moment = mount.Masses.Aggregate(default(Direction), (sum, one) => sum + one.Mass.Kilograms * Metres(one.At));
+        var all = centres.Select(centre => 1 / (full + added) * (full * centre + moment));
         return (new MountMasses(Mass.FromKilograms(full), bottle.Fill, Mass.FromKilograms(cushion), Mass.FromKilograms(added), [.. all.Select(PlaceOf)]), along);
     }
 
     /// <summary>The bottle's axis in the mount's axes, of length 1.</summary>
-    public static Direction Axis(Bottle bottle, MountFrame frame) => Vectors.Unit(frame.FromLayout(new(bottle.Axis[0], bottle.Axis[1], bottle.Axis[2])));
+    public static Direction Axis(Bottle bottle, MountFrame frame) => frame.FromLayout(new(bottle.Axis[0], bottle.Axis[1], bottle.Axis[2])).ToUnit();
 
     /// <summary>A place in metres.</summary>
     public static Direction Metres(Place place) => new(place.X.Meters, place.Y.Meters, place.Z.Meters);

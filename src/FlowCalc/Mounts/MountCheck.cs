@@ -18,7 +18,7 @@ sealed record MountCheck(MountCheckKind Kind, MountPart Part, int Number, LoadMe
     {
         if (direction is { } one)
         {
-            var load = Measure.At(Vectors.Times(factor, one));
+            var load = Measure.At(factor * one);
             return (Offset + load / Bears, load, one);
         }
         var (worst, value, _) = Measure.Peak(cancellationToken);

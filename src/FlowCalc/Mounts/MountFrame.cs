@@ -11,8 +11,8 @@ internal readonly record struct MountFrame(Direction X, Direction Y, Direction Z
     /// <param name="x">Of any length but 0, not along the normal.</param>
     public static MountFrame Of(Direction normal, Direction x)
     {
-        var z = Vectors.Unit(normal);
-        var y = Vectors.Unit(z.Cross(x));
+        var z = normal.ToUnit();
+        var y = z.Cross(x).ToUnit();
         return new(y.Cross(z), y, z);
     }
 
@@ -20,5 +20,5 @@ internal readonly record struct MountFrame(Direction X, Direction Y, Direction Z
     public Direction FromLayout(Direction direction) => new(X.Dot(direction), Y.Dot(direction), Z.Dot(direction));
 
     /// <summary>A direction of the mount's axes in the layout's.</summary>
-    public Direction ToLayout(Direction direction) => Vectors.Sum(Vectors.Times(direction.X, X), Vectors.Times(direction.Y, Y), Vectors.Times(direction.Z, Z));
+    public Direction ToLayout(Direction direction) => direction.X * X + direction.Y * Y + direction.Z * Z;
 }

@@ -16,7 +16,7 @@ static class MountSums
         {
             if (load.Direction is null)
                 foreach (var (word, direction) in Axes) yield return ($"{load.Name}: {word}", load.Acceleration, direction, source);
-            yield return (load.Name, load.Acceleration, load.Direction is { } one ? Vectors.Unit(one) : null, source);
+            yield return (load.Name, load.Acceleration, load.Direction is { } one ? one.ToUnit() : null, source);
         }
     }
 
@@ -39,7 +39,7 @@ static class MountSums
             yield return new(group.Input.Part, bolt, Force.FromNewtons(pull), Force.FromNewtons(pull * group.Input.Prying), Force.FromNewtons(shear));
         }
 
-        double Value(LoadMeasure measure) => direction is { } one ? measure.At(Vectors.Times(factor, frame.FromLayout(one))) : factor * measure.Peak(cancellationToken).Value;
+        double Value(LoadMeasure measure) => direction is { } one ? measure.At(factor * frame.FromLayout(one)) : factor * measure.Peak(cancellationToken).Value;
     }
 
     /// <summary>The worst of checks that tell of strength; the first of equals.</summary>

@@ -10,7 +10,7 @@ readonly record struct SpherePatch(Direction A, Direction B, Direction C, double
     /// <summary>Distance of the flat triangle from the middle of the sphere, over 0 to 1.</summary>
     public static double Depth(Direction a, Direction b, Direction c)
     {
-        var normal = Vectors.Sum(a.Cross(b), b.Cross(c), c.Cross(a));
+        var normal = a.Cross(b) + b.Cross(c) + c.Cross(a);
         return Math.Abs(a.Dot(normal)) / normal.Length;
     }
 }

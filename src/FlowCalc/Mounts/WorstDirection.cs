@@ -69,7 +69,7 @@ public static class WorstDirection
            select (new Direction(x, 0, 0), new Direction(0, y, 0), new Direction(0, 0, z)),
     ];
 
-    static Direction Middle(Direction a, Direction b) => Vectors.Unit(Vectors.Sum(a, b));
+    static Direction Middle(Direction a, Direction b) => (a + b).ToUnit();
 
     // From within the tolerance up to the last digits that matter; what a kink holds back is within the tolerance all the same.
     static (Direction, double) Climb(Func<Direction, double> use, Direction best, double most)
@@ -80,11 +80,11 @@ public static class WorstDirection
             while (hasMoved)
             {
                 hasMoved = false;
-                var across = Vectors.Unit(best.Cross(Math.Abs(best.X) < 0.7 ? new(1, 0, 0) : new(0, 1, 0)));
+                var across = best.Cross(Math.Abs(best.X) < 0.7 ? new(1, 0, 0) : new(0, 1, 0)).ToUnit();
                 var up = best.Cross(across);
                 foreach (var (a, b) in ((double, double)[])[(1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (-1, 1), (1, -1), (-1, -1)])
                 {
-                    var moved = Vectors.Unit(Vectors.Sum(best, Vectors.Times(a * step, across), Vectors.Times(b * step, up)));
+                    var moved = (best + a * step * across + b * step * up).ToUnit();
                     var value = use(moved);
                     if (value <= most * (1 + 1e-13)) continue;
                     (best, most, hasMoved) = (moved, value, true);

@@ -36,7 +36,7 @@ static class CoverageRemedies
         var nozzle = (Nozzle)judged.Layout.Points[point];
         foreach (var target in targets)
         {
-            var isHere = nozzle.At is { } at && Vectors.Less(SurfacePlane.Of(target.At), SurfacePlane.Of(at)).Length < 1e-6;
+            var isHere = nozzle.At is { } at && (SurfacePlane.Of(target.At) - SurfacePlane.Of(at)).Length < 1e-6;
             if (nozzle.Aim?.Target == target.Id || isHere || !FlowCalc.Coverage.LayoutCoverage.Concerns(target.Zone, nozzle.Zone)) continue;
             var changed = judged.Layout with { Points = judged.Layout.Points.SetItem(point, nozzle with { Aim = new NozzleAim(null, null, target.Id) }) };
             yield return new([new(EditPath.Of("points", nozzle.Id, "aim"), From(nozzle.Aim!), target.Id)], $"{Wording.Id(nozzle.Id)} aimed at {Wording.Id(target.Id)}", changed, MovesFlow: false);

@@ -14,7 +14,7 @@ public sealed record Surface(string Id, string? Zone, ImmutableArray<Place> Corn
     {
         if (Faces is not { } outwards) return true;
         var plane = Plane;
-        return Vectors.Less(place, plane.Origin).Dot(plane.Normal) * outwards.Dot(plane.Normal) > 0;
+        return (place - plane.Origin).Dot(plane.Normal) * outwards.Dot(plane.Normal) > 0;
     }
 
     internal SurfacePlane Plane => new(Corners);

@@ -15,18 +15,18 @@ sealed class SurfacePlane
         Direction sum = default;
         for (var i = 0; i < places.Length; i++)
         {
-            var (one, next) = (Vectors.Less(places[i], Origin), Vectors.Less(places[(i + 1) % places.Length], Origin));
-            sum = Vectors.Sum(sum, one.Cross(next));
-            Girth += Vectors.Less(next, one).Length;
+            var (one, next) = (places[i] - Origin, places[(i + 1) % places.Length] - Origin);
+            sum += one.Cross(next);
+            Girth += (next - one).Length;
         }
         Area = sum.Length / 2;
         if (Area == 0) return;
-        Normal = Vectors.Unit(sum);
-        var edge = Vectors.Less(places.First(place => Vectors.Less(place, Origin).Cross(Normal).Length > 0), Origin);
-        Across = Vectors.Unit(Normal.Cross(edge));
+        Normal = sum.ToUnit();
+        var edge = places.First(place => (place - Origin).Cross(Normal).Length > 0) - Origin;
+        Across = Normal.Cross(edge).ToUnit();
         Along = Across.Cross(Normal);
-        Corners = [.. places.Select(place => Vectors.Less(place, Origin)).Select(arm => (arm.Dot(Along), arm.Dot(Across)))];
-        Defect = places.Max(place => Math.Abs(Vectors.Less(place, Origin).Dot(Normal)));
+        Corners = [.. places.Select(place => place - Origin).Select(arm => (arm.Dot(Along), arm.Dot(Across)))];
+        Defect = places.Max(place => Math.Abs((place - Origin).Dot(Normal)));
     }
 
     /// <summary>Its first corner, m.</summary>

@@ -26,7 +26,7 @@ public class CoverageLawTests
     public void Turning_and_moving_everything_changes_nothing() =>
         Gen.Select(Cones3, Rotation, Gen.Double[-5, 5]).Sample((cones, turn, shift) =>
         {
-            Direction Moved(Direction place) => Vectors.Sum(turn(place), new(shift, -2 * shift, 0.5 * shift));
+            Direction Moved(Direction place) => turn(place) + new Direction(shift, -2 * shift, 0.5 * shift);
             (double X, double Y)[] corners = [(-0.5, -0.4), (0.8, -0.3), (0.4, 0.1), (0.5, 0.6), (-0.3, 0.4)];
             var here = Cones.Plane(corners);
             var there = new SurfacePlane([.. corners.Select(corner => Moved(new(corner.X, corner.Y, 0))).Select(place => Cones.Place(place.X, place.Y, place.Z))]);
@@ -65,7 +65,7 @@ public class CoverageLawTests
         Gen.Select(Cones3, Rotation, Gen.Double[-1, 1], Gen.Double[-3, 3]).Sample((cones, turn, offset, at) =>
         {
             var (start, along) = (new Direction(offset, 0.2, 0), turn(new(1, 0, 0)));
-            var place = Vectors.Sum(start, Vectors.Times(at, along));
+            var place = start + at * along;
             return cones.All(cone =>
             {
                 var isInSlice = cone.Slice(start, along) is { } slice && at >= slice.From && at <= slice.To;

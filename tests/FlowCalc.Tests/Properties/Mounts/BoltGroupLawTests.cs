@@ -32,7 +32,7 @@ public class BoltGroupLawTests
             for (var bolt = 0; bolt < places.Length; bolt++)
             {
                 var on = new Direction(shares[bolt].AlongX.Dot(force), shares[bolt].AlongY.Dot(force), shares[bolt].AlongZ.Dot(force));
-                (sum, moment) = (Vectors.Sum(sum, on), Vectors.Sum(moment, new Direction(places[bolt].X, places[bolt].Y, 0).Cross(on)));
+                (sum, moment) = (sum + on, moment + new Direction(places[bolt].X, places[bolt].Y, 0).Cross(on));
             }
             return Near(sum, force) && Near(moment, arm.Cross(force));
         }, iter: Times);
@@ -60,7 +60,7 @@ public class BoltGroupLawTests
         Gen.Select(Places, Vector, Vector, Gen.Double[0, 50]).Sample((places, arm, force, factor) =>
         {
             var shares = new BoltGroup(places).Shares(arm);
-            return shares.All(share => IsNear(factor * share.Pull(force), share.Pull(Vectors.Times(factor, force)), 50) && IsNear(factor * share.Shear(force), share.Shear(Vectors.Times(factor, force)), 50));
+            return shares.All(share => IsNear(factor * share.Pull(force), share.Pull(factor * force), 50) && IsNear(factor * share.Shear(force), share.Shear(factor * force), 50));
         }, iter: Times);
 
     [Fact]
@@ -79,7 +79,7 @@ public class BoltGroupLawTests
             double Use(Direction d) => BoltResistance.Together(share.Shear(d), share.Pull(d));
             var (worst, value, bound) = WorstDirection.Of(Use, TestContext.Current.CancellationToken);
             return value <= bound && bound <= value * (1 + 2 * WorstDirection.Tolerance) && IsNear(Use(worst), value)
-                && directions.Where(d => d.Length > 0.1).All(d => Use(Vectors.Unit(d)) <= bound * (1 + 1e-9));
+                && directions.Where(d => d.Length > 0.1).All(d => Use(d.ToUnit()) <= bound * (1 + 1e-9));
         }, iter: Times / 4);
 
     static Direction Turned(Direction d, double turn) => new(d.X * Math.Cos(turn) - d.Y * Math.Sin(turn), d.X * Math.Sin(turn) + d.Y * Math.Cos(turn), d.Z);

@@ -49,7 +49,7 @@ static class AimReader
     static void Check(ReadingContext context, in Members<PointField> members, Place? at, Place? to)
     {
         if (!members.Has(PointField.At)) context.Faults.Add(members[PointField.Aim], $"read {Said.Value(members[PointField.Aim])}: a nozzle that aims at a place has a place of its own, at; or give a direction of three bare numbers");
-        if (at is { } from && to is { } there && Vectors.Less(SurfacePlane.Of(there), SurfacePlane.Of(from)).Length < 1e-6)
+        if (at is { } from && to is { } there && (SurfacePlane.Of(there) - SurfacePlane.Of(from)).Length < 1e-6)
             context.Faults.Add(members[PointField.Aim], $"read {Said.Value(members[PointField.Aim])}: the nozzle is at that place itself, so that it has no direction");
     }
 }
