@@ -28,6 +28,18 @@ public sealed class HostileDocumentTests
         AreRight(new(path, seed => HostileDocuments.OfPart(seed, part)), 20_000, 1_000, ("Limits:MountTime", "00:00:20"), ("Limits:CircuitTime", "00:00:20"));
 
     [Fact]
+    public async Task Every_whole_job_however_hostile_gets_a_finite_check_or_a_stated_fault_in_time()
+    {
+        var count = HostileCalls.IsLong ? 8_000 : 160;
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:CheckTime", "00:01:00"));
+        var calls = new HostileCalls("/v1/check?today=2026-11-25", HostileDocuments.OfWholeJob);
+
+        await calls.SendAsync(service, HostileCalls.FirstSeed, count);
+
+        calls.AssertRight(count);
+    }
+
+    [Fact]
     public Task Every_document_of_a_gas_however_hostile_gets_a_finite_flow_or_a_stated_fault_in_time() =>
         AreRight(new("/v1/flow", HostileDocuments.OfGas), 20_000, 2_000, ("Limits:FlowTime", "00:00:20"));
 

@@ -63,6 +63,19 @@ static class HostileDocuments
         return random.Next(12) == 0 ? Broken(random, text) : Encoding.UTF8.GetBytes(text);
     }
 
+    /// <summary>The document of a seed: mostly the demo with all parts, one of them spoilt, else a tree or a test.</summary>
+    public static byte[] OfWholeJob(int seed) => (seed % 8) switch
+    {
+        0 => OnBottle(seed),
+        1 => OfTest(seed),
+        2 => OfPart(seed, "zones"),
+        3 => OfPart(seed, "points"),
+        4 => OfPart(seed, "supply"),
+        5 => OfPart(seed, "mount"),
+        6 => OfPart(seed, "circuit"),
+        _ => OfPart(seed, "service"),
+    };
+
     /// <summary>The demo of a seed, spoilt in one of its parts.</summary>
     /// <param name="seed">The seed.</param>
     /// <param name="part">Name of the part, such as <c>circuit</c>.</param>
