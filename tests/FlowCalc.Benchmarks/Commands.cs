@@ -6,6 +6,8 @@ namespace FlowCalc.Benchmarks;
 /// <summary>What the program does for its arguments.</summary>
 internal static class Commands
 {
+    const int FewFlows = 20_000;
+
     static readonly int[] Sizes = [10, 100, 1_000, 10_000, 100_000];
 
     static async Task<int> Main(string[] args)
@@ -28,6 +30,7 @@ internal static class Commands
                 CoverageFigures.Print();
                 CalibrationFigures.Print();
                 await RequestFigures.PrintAsync(sizes);
+                await ServiceFigures.PrintAsync(FewFlows);
                 return 0;
             case ["discharge"]:
                 DischargeFigures.Print();
@@ -61,6 +64,10 @@ internal static class Commands
             case ["calibrate"]:
                 CalibrationFigures.Print();
                 return 0;
+            case ["service", .. var asked]:
+                await RequestFigures.PrintAsync([10]);
+                await ServiceFigures.PrintAsync(asked is [var many] ? int.Parse(many, CultureInfo.InvariantCulture) : FewFlows);
+                return 0;
             case ["trees", var folder]:
                 // The same trees as layout documents, for solvers outside the project.
                 Directory.CreateDirectory(folder);
@@ -68,7 +75,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | coverage | calibration | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | coverage | calibrate | service [flows] | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text.Json;
+using FlowCalc.Examples;
 using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
@@ -21,7 +22,7 @@ namespace FlowCalc.Benchmarks;
 /// </summary>
 internal static class RequestFigures
 {
-    const int Connections = 4;
+    public const int Connections = 4;
 
     public static async Task PrintAsync(IEnumerable<int> sizes)
     {
@@ -41,6 +42,7 @@ internal static class RequestFigures
         using var client = new HttpClient(handler) { BaseAddress = new Uri(address) };
 
         await WarmUpAsync(client);
+        await PrintDemoAsync(client);
         await PrintDischargesAsync(client);
         foreach (var points in sizes)
         {
@@ -77,6 +79,15 @@ internal static class RequestFigures
         QuickFigures.Line($"cut-list-request-{CutListFigures.Runs}", await MicrosecondsAsync(client, "/v1/cut-list", CutListFigures.Document()));
         QuickFigures.Line("discharge-request-10", together[2]);
         QuickFigures.Line("discharge-request-alone-10", alone[2]);
+    }
+
+    // The demo as anybody sends it first, with its findings and the cures that are looked for.
+    static async Task PrintDemoAsync(HttpClient client)
+    {
+        var (flow, echo) = await PairAsync(client, ExampleCatalogue.Find("raid-pickup")!.Value.ToArray());
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"flow-rps {1e6 / flow:F0} /s"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"echo-rps {1e6 / echo:F0} /s"));
+        Over("flow-over-echo-demo", flow, echo);
     }
 
     static void Over(string name, double flow, double echo) =>
@@ -142,7 +153,7 @@ internal static class RequestFigures
         return watch.Elapsed.TotalMicroseconds / counts.Sum();
     }
 
-    static async Task SendAsync(HttpClient client, string path, byte[] body)
+    public static async Task SendAsync(HttpClient client, string path, byte[] body)
     {
         using var content = new ByteArrayContent(body);
         content.Headers.ContentType = new MediaTypeHeaderValue("application/json");
