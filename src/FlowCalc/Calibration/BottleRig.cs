@@ -1,6 +1,10 @@
 using System.Collections.Immutable;
+using FlowCalc.Agents;
+using FlowCalc.Bottles;
 using FlowCalc.Discharge;
 using FlowCalc.Layouts;
+using FlowCalc.Layouts.Reading;
+using UnitsNet;
 
 namespace FlowCalc.Calibration;
 
@@ -14,7 +18,16 @@ sealed class BottleRig : ITestRig
     {
         cases = [(measured.Temperature.Kelvins, CaseList.Upright)];
         cancellation = cancellationToken;
-        Tested = layout with { Agent = measured.Agent, Temperature = measured.Temperature, Requirement = null };
+        Tested = layout with { Agent = measured.Agent, Temperature = measured.Temperature, Requirement = null, Supply = new BottleSupply(Refilled(layout, measured)) };
+    }
+
+    // As high in the bottle as the agent stands: a gauge glass, a scale's mark or a jug is filled to a volume, which the document's assumptions say.
+    static Bottle Refilled(Layout layout, Measured measured)
+    {
+        var bottle = ((BottleSupply)layout.Supply).Bottle;
+        var usual = TemperatureReader.Usual;
+        var own = ((LiquidAgent)layout.Agent).Density(usual);
+        return bottle with { Fill = bottle.Fill * (measured.Agent.Density(usual) / own) };
     }
 
     /// <inheritdoc/>

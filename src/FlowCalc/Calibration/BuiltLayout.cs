@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FlowCalc.Flows;
 using FlowCalc.Layouts;
 using UnitsNet;
 
@@ -23,7 +24,11 @@ static class BuiltLayout
     /// <param name="factors">K-factor of each over that which was stated.</param>
     public static Layout WithNozzles(Layout layout, ImmutableArray<NozzleGroup> groups, IReadOnlyList<double> factors)
     {
+        // What is asked of a nozzle goes with the K-factor that was drawn, and not with the one that it turned out to have.
+        var wanted = WantedShares.Of(layout);
         var points = layout.Points.ToBuilder();
+        for (var point = 0; point < points.Count; point++)
+            if (points[point] is Nozzle one) points[point] = one with { Share = wanted[point] };
         for (var group = 0; group < groups.Length; group++)
             foreach (var point in groups[group].Points)
             {

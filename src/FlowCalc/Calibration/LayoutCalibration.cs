@@ -6,7 +6,7 @@ namespace FlowCalc.Calibration;
 /// <summary>Finds what of a system that was built differs from the layout as drawn, from the readings of a test.</summary>
 public static class LayoutCalibration
 {
-    const int Digits = 6;
+    const int Digits = 6, ScoreDecimals = 6;
 
     /// <summary>Fits every cause to the readings, ranks them, and solves the layout as the likeliest says that it was built.</summary>
     /// <param name="layout">The layout; it has a test.</param>
@@ -63,8 +63,8 @@ public static class LayoutCalibration
             if (fitter.Of(trial, trial.Kind == CauseKind.Run ? runs : 1, out var why) is { } fit) causes.Add(fit);
             else leftOut.Add(new(trial.Kind, trial.Run, why!));
         }
-        // The sort is stable: causes of one score stay by kind and run.
-        return [.. causes.OrderBy(cause => cause.Score)];
+        // The sort is stable: causes of one score stay by kind and run. Scores further behind the point than a fit can tell are one.
+        return [.. causes.OrderBy(cause => Math.Round(cause.Score, ScoreDecimals))];
     }
 
     // The document of the layout as built says its sizes in six digits, far within any uncertainty; what is solved is what is told.

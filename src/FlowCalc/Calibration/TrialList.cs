@@ -61,7 +61,7 @@ static class TrialList
                 continue;
             }
             var read = new Lazy<Func<double, (double[] Readings, double Flow)>>(() => held.WithLossIn(run));
-            trials.Add(new(CauseKind.Run, run, [Unknown.Loss(held.WholeLoss(run, flows[run]))], sizes => read.Value(sizes[0]).Readings, size => size == 0 ? 0 : 1 - read.Value(size).Flow / flows[run]));
+            trials.Add(new(CauseKind.Run, run, [Unknown.Loss(held.WholeLoss(run, flows[run]), Sizes.LossCoefficient.Most - rig.Tested.Runs[run].LossCoefficient)], sizes => read.Value(sizes[0]).Readings, size => size == 0 ? 0 : 1 - read.Value(size).Flow / flows[run]));
         }
     }
 

@@ -33,7 +33,12 @@ sealed record Unknown(UnknownKind Kind, NozzleGroup? Nozzles, double Least, doub
 
     /// <summary>A loss in a run; the variable is the part s of its flow that would be left at an unchanged drop, K = K₀ (1/s² − 1).</summary>
     /// <param name="whole">K₀: the drop from the supply to the surroundings over the velocity head of the run as drawn.</param>
-    public static Unknown Loss(double whole) => new(UnknownKind.LossCoefficient, null, LeastOpen, 0.8, 1, at => whole * (1 / (at * at) - 1));
+    /// <param name="most">The greatest that a document may state of the run besides its own.</param>
+    public static Unknown Loss(double whole, double most)
+    {
+        var least = Math.Max(LeastOpen, 1 / Math.Sqrt(1 + most / whole));
+        return new(UnknownKind.LossCoefficient, null, least, least < 0.8 ? 0.8 : (1 + least) / 2, 1, at => Math.Min(whole * (1 / (at * at) - 1), most));
+    }
 
     /// <summary>Part of the flow below which a run is not told from one that is shut.</summary>
     public const double LeastOpen = 0.01;

@@ -26,6 +26,9 @@ readonly struct BodyBox
             && Clip(from.Z, way.Z, low.Z, high.Z, ref enter, ref leave) && (leave - enter) * way.Length > Grazing;
     }
 
+    /// <summary>Whether a place is in the box or on it.</summary>
+    public bool Holds(Direction place) => place.X >= low.X && place.X <= high.X && place.Y >= low.Y && place.Y <= high.Y && place.Z >= low.Z && place.Z <= high.Z;
+
     // Between two faces of the box, by slabs; what runs along a face is not between.
     static bool Clip(double from, double way, double low, double high, ref double enter, ref double leave)
     {

@@ -57,6 +57,9 @@ public static class Flooding
     /// <returns>C = ṁ·s/(ṁ·s + Q).</returns>
     public static double ThroughFlow(double massFlow, double specificVolume, double airflow) => massFlow * specificVolume / (massFlow * specificVolume + airflow);
 
+    /// <summary>Whose rule <see cref="SmallVesselCarbonDioxide"/> is.</summary>
+    public const string SmallVesselSource = "French order of 23 November 1987 on the safety of ships, articles 227-4.05 and 230-4.05: 0.714 kg for a cubic metre of gross volume";
+
     /// <summary>Carbon dioxide for the engine space of a small decked vessel.</summary>
     /// <param name="volume">Gross volume, m³.</param>
     /// <param name="airVolume">Volume of its bottles of compressed air, m³.</param>

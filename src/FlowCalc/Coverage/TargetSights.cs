@@ -27,7 +27,7 @@ sealed class TargetSights(Layout layout, ImmutableArray<NozzleSpray> sprays, Imm
         return new(target, sights.DrainToImmutable());
     }
 
-    /// <summary>Which nozzle points most at a person; one behind a body does not.</summary>
+    /// <summary>Which nozzle of any zone points most at a person, for a jet does not stop where a zone does; one behind a body does not.</summary>
     public PersonAim AimAt(Target person, CancellationToken cancellationToken)
     {
         var place = SurfacePlane.Of(person.At);
@@ -35,14 +35,17 @@ sealed class TargetSights(Layout layout, ImmutableArray<NozzleSpray> sprays, Imm
         foreach (var spray in sprays)
         {
             cancellationToken.ThrowIfCancellationRequested();
-            if (spray.Axis is not { } axis || layout.Points[spray.Point] is not Nozzle { At: { } at } nozzle || !LayoutCoverage.Concerns(person.Zone, nozzle.Zone)) continue;
+            if (spray.Axis is not { } axis || layout.Points[spray.Point] is not Nozzle { At: { } at }) continue;
             var tip = SurfacePlane.Of(at);
             var angle = Angle.FromRadians(new SprayCone(tip, axis, 0).AngleTo(place));
-            if (angle >= worst.OffAxis || HiddenBy(tip, place) is not null) continue;
+            if (angle >= worst.OffAxis || IsShielded(tip, place)) continue;
             worst = new(person, spray.Point, angle, Length.FromMeters((place - tip).Length));
         }
         return worst;
     }
+
+    // A body that has the nozzle or the face in it, such as a seat or a panel drawn as a box, shields nobody.
+    bool IsShielded(Direction nozzle, Direction face) => boxes.Any(box => box.Hides(nozzle, face) && !box.Holds(nozzle) && !box.Holds(face));
 
     string? HiddenBy(Direction from, Direction to)
     {

@@ -23,7 +23,8 @@ static class ZoneFills
             ImmutableArray<int> nozzles = [.. byZone[zone.Id]];
             var protection = ProtectionOf(layout, zone, agent, notes);
             var mass = masses.Of(nozzles);
-            if (mass is null) notes.NotAnswer($"what zone {zone.Id} gets: a bottle with a discharge is needed, or a requirement with a quantity");
+            if (mass is null)
+                notes.NotAnswer(discharge is null ? $"what zone {zone.Id} gets: a bottle with a discharge is needed, or a requirement with a quantity" : $"what zone {zone.Id} gets: no case of the discharge has an answer");
             var space = agent is null ? null : SpaceOf(layout, zone, discharge, agent, protection, notes);
             var need = space is null || protection == Protection.Local ? null : Need(layout, zone, agent!, space, notes);
             var exposure = space is null || mass is null ? null : Exposure(layout, agent!, space, mass);
@@ -75,12 +76,17 @@ static class ZoneFills
             return null;
         }
         var pressure = layout.AmbientPressure.Pascals;
-        var mass = agent.Mass(space.Whole, design, space.Coldest.Kelvins, pressure);
-        if (agent.Agent.Id == "carbon-dioxide" && layout.Application == Application.MarineEngineSpace && zone.AirBottle is var air)
-            mass = Math.Max(mass, Flooding.SmallVesselCarbonDioxide(space.Net, air?.Volume.CubicMeters ?? 0, air is null ? 0 : (air.Pressure.Pascals - pressure) / Bar));
+        var (mass, source) = (agent.Mass(space.Whole, design, space.Coldest.Kelvins, pressure), zone.Design is null ? agent.Source : "stated in the document");
+        if (agent.Agent.Id == "carbon-dioxide" && layout.Application == Application.MarineEngineSpace)
+        {
+            var air = zone.AirBottle;
+            var rule = Flooding.SmallVesselCarbonDioxide(space.Net, air?.Volume.CubicMeters ?? 0, air is null ? 0 : (air.Pressure.Pascals - pressure) / Bar);
+            notes.Assume(zone.Id, "volume", "the gross volume as well", "the rule for small vessels has carbon dioxide by the gross volume, which is never less; where it is more, more is needed");
+            if (rule > mass) (mass, source) = (rule, $"{source}; more by {Flooding.SmallVesselSource}");
+        }
         // Compressed air that stays in its bottle makes the agent stronger: harm is judged without it.
         Mass? most = agent.Agent.HighestUnharmed is { } unharmed ? Mass.FromKilograms(agent.Mass(space.Net, unharmed, space.Hottest.Kelvins, pressure)) : null;
-        return new(design, zone.Design is null ? agent.Source : "stated in the document", space.Coldest, Volume.FromCubicMeters(space.Whole), Mass.FromKilograms(mass), most, pressure / Standard);
+        return new(design, source, space.Coldest, Volume.FromCubicMeters(space.Whole), Mass.FromKilograms(mass), most, pressure / Standard);
     }
 
     static ZoneExposure Exposure(Layout layout, FloodingAgent agent, Space space, MassSpan mass)
@@ -99,7 +105,9 @@ static class ZoneFills
         if (q == 0) return new(0, null, null, null);
         double? flowing = agent is not null && space is not null && masses.LeastFlow(nozzles) is { } flow
             ? Flooding.ThroughFlow(flow, agent.SpecificVolume(space.Coldest.Kelvins, layout.AmbientPressure.Pascals), q) : null;
-        Duration? holds = need is not null && exposure is not null ? Duration.FromSeconds(exposure.Least > need.Design ? Flooding.ThinningTime(v, q, need.Design / exposure.Least) : 0) : null;
+        // Air that goes through while the agent comes holds the concentration under that of both streams.
+        var reached = Math.Min(exposure?.Least ?? 0, flowing ?? 1);
+        Duration? holds = need is not null && exposure is not null ? Duration.FromSeconds(reached > need.Design ? Flooding.ThinningTime(v, q, need.Design / reached) : 0) : null;
         return new(60 * q / v, Duration.FromSeconds(Flooding.ThinningTime(v, q, 0.5)), flowing, holds);
     }
 

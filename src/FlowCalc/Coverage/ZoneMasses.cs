@@ -59,8 +59,9 @@ sealed class ZoneMasses(Layout layout, DischargeResult? discharge, FlowResult? f
 
     IEnumerable<DischargeCase> Answered() => discharge?.Cases.Where(one => one.Failure is null) ?? [];
 
-    static double? Mean(NozzleDischarge nozzle) =>
-        nozzle is { Arrival: { } arrival, Time95: { } end } && end > arrival ? Counted * nozzle.Mass.Kilograms / (end - arrival).Seconds : null;
+    // A nozzle to which nothing comes gives nothing, which is less than any flow.
+    static double? Mean(NozzleDischarge nozzle) => nozzle.Mass.Kilograms == 0 ? 0
+        : nozzle is { Arrival: { } arrival, Time95: { } end } && end > arrival ? Counted * nozzle.Mass.Kilograms / (end - arrival).Seconds : null;
 
     static (Mass Least, Mass Most) Of(DischargeCase one, ImmutableArray<int> nozzles)
     {

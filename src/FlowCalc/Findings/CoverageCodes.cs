@@ -9,6 +9,9 @@ public static class CoverageCodes
     /// <summary>A nozzle points at a person.</summary>
     public const string AimedAtPerson = "aimed-at-person";
 
+    /// <summary>A case of the discharge has no answer, so that what zones get in it is not known.</summary>
+    public const string CaseNotAnswered = "case-not-answered";
+
     /// <summary>A space that is to be flooded does not hold its agent.</summary>
     public const string FloodingNotClaimable = "flooding-not-claimable";
 
@@ -52,10 +55,11 @@ public static class CoverageCodes
     public static ImmutableArray<FindingDefinition> All { get; } =
     [
         new(AimedAtPerson, "The axis of a spray points at or near a person whom no body hides.", [Severity.Fail], DefaultLimits.Find(AimedAtPerson)!.Source),
-        new(FloodingNotClaimable, "A zone is to be flooded, and air goes through it, openings do not shut, or nobody says whether they do.", [Severity.Fail], DefaultLimits.Find(FloodingNotClaimable)!.Source),
+        new(CaseNotAnswered, "A case of the discharge has no answer, so that nobody knows what zones get in it.", [Severity.Fail], "the engine"),
+        new(FloodingNotClaimable, "A zone is to be flooded, and the agent is a liquid, air goes through it, openings do not shut, or nobody says whether they do.", [Severity.Fail], DefaultLimits.Find(FloodingNotClaimable)!.Source),
         new(FuelNeedsMore, "The hazard of a zone is an alcohol, hydrogen or a metal, which no table here covers.", [Severity.Note], "common practice, from memory"),
         new(LeavingTooSlow, "People need longer to leave a zone than its highest concentration allows them.", [Severity.Fail], DefaultLimits.Find(LeavingTooSlow)!.Source),
-        new(LowOxygen, "At its hottest an inert gas leaves little oxygen in a zone with people.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(LowOxygen)!.Source),
+        new(LowOxygen, "At its hottest a gas leaves little oxygen in a zone with people.", [Severity.Warn, Severity.Fail], DefaultLimits.Find(LowOxygen)!.Source),
         new(OneNozzleZone, "A zone has a single nozzle, so that nothing is left of its protection when that one is blocked.", [Severity.Note], DefaultLimits.Find(OneNozzleZone)!.Source),
         new(OpenFootprint, "Half angle and tilt of a spray are 90° or more together, so that its edge runs out to no end and it has no mean density.", [Severity.Note], "geometry"),
         new(OutOfThrow, "What a spray is aimed at, else the first surface on its axis, is nearer or farther than the range that the document states of it; without one, nearer than 0.1 m.", [Severity.Note], $"the nozzle's range; 0.1 m: {DefaultLimits.CommonPractice}"),

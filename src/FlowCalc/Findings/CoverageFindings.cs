@@ -50,6 +50,7 @@ public static class CoverageFindings
     internal static FindingList Found(JudgedCoverage judged)
     {
         var findings = new FindingList();
+        UnansweredCases.Find(judged, findings);
         Sprays.Find(judged, findings);
         ZoneNozzles.Find(judged, findings);
         FloodedZones.Find(judged, findings);

@@ -31,6 +31,35 @@ public class BuiltChangesTests
         { "id": "feed", "from": "S", "to": "T", "tube": "wide", "length": "2 m" }, { "id": "to/left", "from": "T", "to": "left", "tube": "CU-6x1", "length": "2 m" }, { "id": "to-right", "from": "T", "to": "right", "bore": "4 mm", "length": "2.5 m" }
         """, """ "tubes": { "wide": { "bore": "6 mm" } }, """);
 
+    [Fact]
+    public void A_worn_nozzle_is_held_against_what_was_drawn_of_it_and_not_against_itself()
+    {
+        var drawn = Documents.Read(OwnBores) with { Measured = null };
+        var groups = NozzleGroup.Of(drawn.Points);
+        var layout = Planted.Tested(drawn, one => BuiltLayout.WithNozzles(one, groups, [0.6, 1]));
+        layout = layout with { Measured = layout.Measured! with { Suspects = [CauseKind.Nozzles] } };
+
+        var result = Planted.Solve(layout);
+
+        var (was, now) = (result.DrawnFlow!.Nozzles[0], result.BuiltFlow!.Nozzles[0]);
+        Assert.Equal(was.WantedShare, now.WantedShare, tolerance: 1e-12);
+        Assert.True(now.Deviation < -0.15, $"{now.Deviation}");
+    }
+
+    [Fact]
+    public void A_blocked_run_in_wide_tube_is_told_in_a_size_that_a_document_may_state()
+    {
+        const string points = """{ "id": "T", "kind": "tee", "fedThrough": "branch" }, { "id": "left", "kind": "nozzle", "kFactor": "1.2 L/min/bar^0.5" }, { "id": "right", "kind": "nozzle", "kFactor": "1.2 L/min/bar^0.5" }""";
+        const string runs = """{ "id": "feed", "from": "S", "to": "T", "bore": "40 mm", "length": "2 m" }, { "id": "to-left", "from": "T", "to": "left", "bore": "40 mm", "length": "2 m" }, { "id": "to-right", "from": "T", "to": "right", "bore": "40 mm", "length": "2 m" }""";
+        var layout = Planted.Tested(Documents.Read(Documents.Water(points, runs)), Planted.Kink("to-left", 1e12));
+        layout = layout with { Measured = layout.Measured! with { Suspects = [CauseKind.Run] } };
+
+        var result = Planted.Solve(layout);
+
+        Assert.Equal(1, result.Best!.Run);
+        Assert.InRange(result.Best.Unknowns[0].Value, 1e8, 1e9);
+    }
+
     public static TheoryData<string, string> Rows
     {
         get

@@ -57,6 +57,8 @@ public class MeasuredFaultTests
     [InlineData("""{ "dischargeTime": "16 s", "flows": { "driver": "2 L/min" } }""", "/flows", "either dischargeTime")]
     [InlineData("""{ "dischargeTime": "16 s", "suspects": ["run"] }""", "/suspects/0", "one unknown")]
     [InlineData("""{ "dischargeTime": "16 s", "suspects": ["nozzles"] }""", "/suspects/0", "more unknowns than readings")]
+    [InlineData("""{ "dischargeTime": "16 s", "uncertainty": 0.01 }""", "/uncertainty", "either dischargeTime")]
+    [InlineData("""{ "supplyPressure": "8 bar", "uncertainty": 0.01, "pressures": { "T-cab": "5 bar" } }""", "/uncertainty", "a pressure states its own")]
     [InlineData("""{ "dischargeTime": 16 }""", "/dischargeTime", "a bare number")]
     public void A_wrong_value_is_one_fault(string measured, string pointer, string words)
     {

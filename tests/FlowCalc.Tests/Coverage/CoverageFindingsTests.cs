@@ -93,6 +93,7 @@ public class CoverageFindingsTests
     [InlineData("/zones/engine/airflow", "\"0.2 m3/s\"", "changes 4.8 times a minute")]
     [InlineData("/zones/engine/airflow", null, "does not say how much air")]
     [InlineData("/zones/engine/openings", "\"200 cm2\"", "do not shut")]
+    [InlineData("/zones/engine/openings", null, "whether openings")]
     public void A_space_that_does_not_hold_its_agent_cannot_be_claimed_as_flooded(string at, string? value, string words)
     {
         var finding = CoverageDocument.Judge(CoverageDocument.Space, (at, value)).Single(CoverageCodes.FloodingNotClaimable);
@@ -159,6 +160,23 @@ public class CoverageFindingsTests
     [InlineData("310 s", true)]
     public void People_who_need_longer_to_leave_than_they_may_stay_are_a_failure(string leaving, bool isFound) =>
         Assert.Equal(isFound, CoverageDocument.Judge(Inert("2 m3"), ("/zones/engine/leaving", $"\"{leaving}\"")).Has(CoverageCodes.LeavingTooSlow));
+
+    [Fact]
+    public void Who_has_to_leave_where_nobody_may_be_at_all_is_told()
+    {
+        var finding = CoverageDocument.Judge(Inert("0.30 m3"), ("/zones/engine/leaving", "\"10 s\"")).Single(CoverageCodes.LeavingTooSlow);
+
+        Assert.Contains("nobody may be in zone engine at all", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_halocarbon_too_is_judged_by_the_oxygen_that_it_leaves()
+    {
+        var small = CoverageDocument.Judge(CoverageDocument.Space, ("/zones/engine/occupied", "true"), ("/zones/engine/volume", "\"0.3 m3\""));
+
+        Assert.Equal(Severity.Fail, small.Single(CoverageCodes.LowOxygen).Severity);
+        Assert.Equal(Severity.Fail, small.Single(CoverageCodes.OverLoael).Severity);
+    }
 
     [Fact]
     public void Carbon_dioxide_near_people_fails_here_too()

@@ -31,7 +31,7 @@ public class CureOfEveryCodeTests
     // Found in a coverage alone; CoverageCureTests has those that a turned nozzle or another fill clears, the others say themselves what to shut, add or wait for.
     static readonly string[] OfCoverages =
     [
-        CoverageCodes.AimedAtPerson, CoverageCodes.FloodingNotClaimable, CoverageCodes.LeavingTooSlow, CoverageCodes.LowOxygen, CoverageCodes.OverLoael, CoverageCodes.TooLittleAgent,
+        CoverageCodes.AimedAtPerson, CoverageCodes.CaseNotAnswered, CoverageCodes.FloodingNotClaimable, CoverageCodes.LeavingTooSlow, CoverageCodes.LowOxygen, CoverageCodes.OverLoael, CoverageCodes.TooLittleAgent,
         CoverageCodes.ZoneWithoutNozzle,
     ];
 

@@ -18,7 +18,7 @@ static class BuiltChanges
     public static ImmutableArray<CureChange> Of(JudgedCalibration judged) => judged.Best.Kind switch
     {
         CauseKind.Run => [Loss(judged)],
-        CauseKind.Nozzles => [.. judged.Best.Unknowns.SelectMany(unknown => Nozzles(judged, unknown.Nozzles!))],
+        CauseKind.Nozzles => [.. judged.Best.Unknowns.SelectMany(unknown => Nozzles(judged, unknown.Nozzles!)), .. Shares(judged)],
         CauseKind.Roughness or CauseKind.Bore => [.. Tubes(judged), .. OwnBores(judged)],
         _ => [],
     };
@@ -39,6 +39,14 @@ static class BuiltChanges
                 ? new($"{EditPath.Of(list, name)}/orifice/diameter", Size(judged, holes.Diameter), Size(judged, built.Orifice!.Diameter))
                 : new(EditPath.Of(list, name, "kFactor"), Text(judged, drawn.KFactor, QuantityKind.KFactor), Text(judged, built.KFactor, QuantityKind.KFactor));
         }
+    }
+
+    // A nozzle without a share of its own wants one by its K-factor: that which was drawn is said, or the nozzle as built would be held against itself.
+    static IEnumerable<CureChange> Shares(JudgedCalibration judged)
+    {
+        for (var at = 0; at < judged.Layout.Points.Length; at++)
+            if (judged.Layout.Points[at] is Nozzle { Share: null } drawn)
+                yield return new(EditPath.Of("points", drawn.Id, "share"), null, ChangeValue.FromNumber(((Nozzle)judged.Result.Built!.Points[at]).Share!.Value));
     }
 
     // An id of the catalogue that the document does not describe itself becomes a tube of the document of that name, which stands before the catalogue's.

@@ -23,6 +23,8 @@ static class Doubts
         if (others.Length == 0) return;
         var behind = others[0].Score - best.Score;
         var (severity, step) = Grading.Of(limit, behind, lowerIsWorse: true);
+        // Where the drawn layout stands although another explains better, only those that do are named as better.
+        if (behind < 0) others = [.. others.Where(cause => cause.Score < best.Score)];
         var named = string.Join(", ", others.Take(MostNamed).Select(judged.Words)) + (others.Length > MostNamed ? $" and {Wording.Count(others.Length - MostNamed, "other")}" : "");
         var message = behind < 0
             ? $"The layout as drawn stands, but {named} would explain the readings better, by a score of up to {Wording.Number(-behind)}, where strong evidence begins at {Wording.Number(CauseScore.Strong)}; more or better readings would tell."

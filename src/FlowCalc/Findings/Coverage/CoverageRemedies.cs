@@ -55,6 +55,8 @@ static class CoverageRemedies
 
     static IEnumerable<CoverageChange> Filled(JudgedCoverage judged, double ratio, double[] beyond)
     {
+        // A held supply gives the quantity that is asked of it at any pressure.
+        if (judged.Discharge is null) yield break;
         foreach (var further in beyond)
             if ((BottleChanges.Fill(judged, ratio * further) ?? BottleChanges.Pressure(judged, ratio * further)) is { } change)
                 yield return new(change.Changes, change.Words, change.Changed, MovesFlow: true);

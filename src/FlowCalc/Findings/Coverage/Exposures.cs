@@ -15,8 +15,8 @@ static class Exposures
         {
             var fill = judged.Result.Zones[at];
             if (!fill.Zone.Occupied || fill.Exposure is not { } exposure) continue;
-            if (agent.People == "oxygen") Oxygen(judged, findings, fill, exposure, at);
-            else Harm(judged, findings, fill, exposure, at);
+            if (agent.People != "oxygen") Harm(judged, findings, fill, exposure, at);
+            Oxygen(judged, findings, fill, exposure, at);
             Leaving(judged, findings, fill, exposure, at);
         }
     }
@@ -32,7 +32,7 @@ static class Exposures
             var limit = judged.Limit(code);
             var (severity, step) = Grading.Of(limit, exposure.Most / known);
             if (severity == Severity.Pass) return false;
-            findings.Add(new Finding(code, severity, [fill.Zone.Id], $"{Start(judged, fill, exposure)} {Wording.Percent(exposure.Most, known)}, over {Wording.Percent(known)}, {what}{Window(judged, fill)}.",
+            findings.Add(new Finding(code, severity, [fill.Zone.Id], $"{Start(judged, fill, exposure)} {Wording.Percent(exposure.Most, known)}, over {(step == 1 ? "" : $"{Wording.Number(step)} times ")}{Wording.Percent(known)}, {what}{Window(judged, fill)}.",
                 new Measure(exposure.Most / known, null), new Measure(step, null), limit.Source, null, judged.CaseName(fill.Mass?.MostCase)), at);
             return true;
         }
@@ -50,8 +50,15 @@ static class Exposures
 
     static void Leaving(JudgedCoverage judged, FindingList findings, ZoneFill fill, ZoneExposure exposure, int at)
     {
-        if (fill.Zone.Leaving is not { } leaving || exposure.Allowed is not { Seconds: > 0 } allowed) return;
+        if (fill.Zone.Leaving is not { } leaving || exposure.Allowed is not { } allowed) return;
         var limit = judged.Limit(CoverageCodes.LeavingTooSlow);
+        if (allowed.Seconds == 0)
+        {
+            findings.Add(new Finding(CoverageCodes.LeavingTooSlow, Severity.Fail, [fill.Zone.Id],
+                $"At {Wording.Percent(exposure.Most)} of agent nobody may be in zone {Wording.Id(fill.Zone.Id)} at all, and people need {judged.Text(leaving)} to leave it: hold the discharge back until they are out.",
+                null, null, exposure.AllowedSource ?? limit.Source, null, judged.CaseName(fill.Mass?.MostCase)), at);
+            return;
+        }
         var (severity, step) = Grading.Of(limit, leaving / allowed);
         if (severity == Severity.Pass) return;
         findings.Add(new Finding(CoverageCodes.LeavingTooSlow, severity, [fill.Zone.Id],

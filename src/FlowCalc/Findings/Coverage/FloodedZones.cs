@@ -25,8 +25,10 @@ static class FloodedZones
         var (zone, limit) = (fill.Zone, judged.Limit(CoverageCodes.FloodingNotClaimable));
         var start = $"Zone {Wording.Id(zone.Id)} is to be flooded, ";
         const string end = ", so that no concentration can be claimed for it; shut it and stop its fans before the agent comes, and say so, or protect it locally";
-        if (zone.Openings is { } openings && openings.SquareMeters > 0) Add(null, null, $"and {Wording.Of(openings.SquareMeters, QuantityKind.Area, judged.Units)} of it do not shut");
+        if (judged.Layout.Agent.Kind == Agents.AgentKind.Liquid) Add(null, null, "and a liquid makes no concentration");
+        else if (zone.Openings is { } openings && openings.SquareMeters > 0) Add(null, null, $"and {Wording.Of(openings.SquareMeters, QuantityKind.Area, judged.Units)} of it do not shut");
         else if (zone.Airflow is null) Add(null, null, "and the document does not say how much air goes through it");
+        else if (zone.Openings is null) Add(null, null, "and the document does not say whether openings of it stay open");
         else if (fill.Air is null) Add(null, null, "and its volume, without which the changes of its air are not known, is not given");
         else if (Grading.Of(limit, fill.Air.ChangesPerMinute) is { Severity: > Severity.Pass } found)
         {
@@ -47,7 +49,7 @@ static class FloodedZones
         var reached = fill.Exposure is { } exposure ? $", which makes {Wording.Percent(exposure.Least)}" : "";
         var inCase = judged.CaseName(mass.LeastCase);
         findings.Add(new Finding(CoverageCodes.TooLittleAgent, severity, [fill.Zone.Id],
-            $"Zone {Wording.Id(fill.Zone.Id)} gets {judged.Text(mass.Least)}{(inCase is null ? "" : $" at {inCase}")}{reached}; at {judged.Text(need.Coldest)} it needs {judged.Text(need.Mass)} for {Wording.Percent(need.Design)} of the volume.",
+            $"Zone {Wording.Id(fill.Zone.Id)} gets {judged.Text(mass.Least)}{(inCase is null ? "" : $" at {inCase}")}{reached}; at {judged.Text(need.Coldest)} it needs {judged.Text(need.Mass)} for {Wording.Percent(need.Design)} of the volume{(step == 1 ? "" : $", and {Wording.Number(step)} times that is asked")}.",
             new Measure(part, null), new Measure(step, null), limit.Source, null, inCase), at);
     }
 

@@ -43,12 +43,12 @@ static class Sprays
             var half = nearest is null ? (double?)null : HalfAngle(judged, nearest.Point);
             findings.Add(new Finding(CoverageCodes.TargetNotCovered, Severity.Warn, [cover.Target.Id],
                 $"No spray comes to {Wording.Id(cover.Target.Id)}: {Why(judged, nearest, half)}.",
-                nearest is null ? null : new Measure(nearest.OffAxis.Radians, QuantityKind.Angle), half is { } known ? new Measure(known, QuantityKind.Angle) : null, "geometry", null), at);
+                nearest is { IsInCone: false } ? new Measure(nearest.OffAxis.Radians, QuantityKind.Angle) : null, nearest is { IsInCone: false } ? new Measure(half!.Value, QuantityKind.Angle) : null, "geometry", null), at);
         }
     }
 
-    /// <summary>The sight of a target that comes nearest to reaching it; null where no spray is known.</summary>
-    public static TargetSight? Nearly(TargetCover cover, JudgedCoverage judged) => cover.Sights
+    // The sight of a target that comes nearest to reaching it; null where no spray is known.
+    static TargetSight? Nearly(TargetCover cover, JudgedCoverage judged) => cover.Sights
         .OrderBy(sight => (sight.IsInCone ? 0 : 1) + (sight.IsInRange ? 0 : 1) + (sight.HiddenBy is null ? 0 : 1))
         .ThenBy(sight => sight.OffAxis.Radians - HalfAngle(judged, sight.Point)).ThenBy(sight => sight.Point).FirstOrDefault();
 

@@ -18,7 +18,7 @@ static class ZoneNozzles
         }
         findings.Add(CoverageCodes.ZoneWithoutNozzle, "the document", null, "zone", empty, hit => $"No nozzle is in zone {Wording.Id(hit.Id)}");
         findings.Add(CoverageCodes.OneNozzleZone, single.Source, null, "zone", few, hit =>
-            $"Zone {Wording.Id(hit.Id)} has {Wording.Count((int)hit.Measured, "nozzle")}, fewer than {Wording.Number(hit.Bound)}: when one is blocked, bent or torn off, little or nothing is left of its protection");
+            $"Zone {Wording.Id(hit.Id)} has {Wording.Count((int)hit.Measured, "nozzle")}, fewer than {Wording.Number(hit.Bound)}: when one is blocked, bent or torn off, {(hit.Measured == 1 ? "nothing" : "less than was planned")} is left of its protection");
         TooFew(judged, findings);
     }
 
@@ -29,7 +29,7 @@ static class ZoneNozzles
         var count = judged.Result.Zones.Count(zone => !zone.Nozzles.IsEmpty);
         var (severity, step) = Grading.Of(limit, count, lowerIsWorse: true);
         if (severity == Severity.Pass) return;
-        findings.Add(new Finding(CoverageCodes.TooFewZones, severity, [], $"{Wording.Count(count, "zone")} {(count == 1 ? "has" : "have")} a nozzle, fewer than {Wording.Number(step)}: cockpit and engine compartment are protected, each a zone of its own.",
+        findings.Add(new Finding(CoverageCodes.TooFewZones, severity, [], $"{Wording.Count(count, "zone")} {(count == 1 ? "has" : "have")} a nozzle, fewer than {Wording.Number(step)}: every space that is to be protected, such as a cockpit and an engine compartment, is a zone of its own with nozzles.",
             new Measure(count, null), new Measure(step, null), limit.Source, null), -1);
     }
 }

@@ -10,7 +10,7 @@ static class MeasuredReader
 {
     public static readonly Vocabulary Suspects = new("supply-pressure", "roughness", "bore", "nozzles", "run");
 
-    static readonly MeasuredField[] OfHeldTest = [MeasuredField.SupplyPressure, MeasuredField.Time, MeasuredField.Collected, MeasuredField.Flows, MeasuredField.Pressures];
+    static readonly MeasuredField[] OfHeldTest = [MeasuredField.SupplyPressure, MeasuredField.Time, MeasuredField.Collected, MeasuredField.Flows, MeasuredField.Pressures, MeasuredField.Uncertainty];
 
     /// <summary>The test; null where it is missing or none.</summary>
     public static Measured? Read(ReadingContext context, JsonValue element, Agent? agent, Supply? supply, Tree? tree)
@@ -23,6 +23,8 @@ static class MeasuredReader
         var part = NumberValue.Read(context, members[MeasuredField.Uncertainty], Sizes.Uncertainty);
         var isTimed = members.Has(MeasuredField.DischargeTime);
         var pressure = isTimed ? null : HeldPressure(context, members, supply);
+        if (!isTimed && !members.Has(MeasuredField.Collected) && !members.Has(MeasuredField.Flows))
+            members.Refuses(context, MeasuredField.Uncertainty, "it is that of flows and of what was collected, and none was read; a pressure states its own");
         var readings = isTimed
             ? TimedReading(context, members, agent, supply)
             : new ReadingList(context, tree, liquid, temperature, double.IsFinite(part) ? part : null).Read(members);
@@ -80,7 +82,8 @@ static class MeasuredReader
     static ImmutableArray<MeasuredReading> TimedReading(ReadingContext context, in Members<MeasuredField> members, Agent? agent, Supply? supply)
     {
         var element = members[MeasuredField.DischargeTime];
-        foreach (var field in OfHeldTest) members.Refuses(context, field, "a test has either dischargeTime, of the whole discharge from the bottle, or readings at a supply that is held at a pressure");
+        foreach (var field in OfHeldTest) members.Refuses(context, field, "a test has either dischargeTime, of the whole discharge from the bottle, or readings at a supply that is held at a pressure, with their own uncertainty");
+        if (members.Has(MeasuredField.DischargeTime) && agent is LiquidAgent) context.Assumptions.Add("/measured/dischargeTime", "the volume of the bottle's fill, of the test's liquid", "the bottle is filled as high for the test as for use");
         if (supply is HeldSupply) context.Faults.Add(element, "read a time of a discharge: the supply is no bottle, and has no end");
         if (agent is ExpandingAgent) context.Faults.Add(element, "read a time of a discharge: the agent is no liquid, and its discharge cannot be timed with one");
         if (MeasuredValue.Split(context, element) is not var (value, uncertainty)) return [];

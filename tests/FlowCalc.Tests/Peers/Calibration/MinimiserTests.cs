@@ -58,6 +58,15 @@ public class MinimiserTests
         Assert.Equal(0, found.FlowLost!.Value, tolerance: 0);
     }
 
+    [Fact]
+    public void A_fit_has_the_chance_of_the_chi_square_that_is_left()
+    {
+        var result = Planted.Solve(Planted.Tested(Planted.Demo, Planted.Kink("R8", 20), seed: 5));
+
+        Assert.All(result.Causes.Where(cause => cause.DegreesOfFreedom > 0), cause => Assert.Equal(1 - ChiSquared.CDF(cause.DegreesOfFreedom, cause.ChiSquare), cause.Chance!.Value, tolerance: 1e-9));
+        Assert.InRange(result.Best!.Chance!.Value, 1e-3, 1);
+    }
+
     // Percentage points of chi-square, 5 %: 3.841, 11.070 and 18.307 for 1, 5 and 10 degrees of freedom, as every table of statistics has them (from memory).
     [Theory]
     [InlineData(1, 3.841)]
