@@ -11,7 +11,7 @@ public class CoverageDoubtTests
     const string OnItsRoof = """{ "temperatures": ["20 °C"], "attitudes": [ { "name": "upright", "gravity": [0, 0, -1] }, { "name": "roof", "gravity": [0, 0, 1] } ] }""";
 
     const string DipTube = """
-        { "volume": "4 L", "fill": "2.5 kg", "chargePressure": "14 bar", "axis": [0, 0, 1], "shape": { "diameter": "120 mm", "length": "380 mm" }, "outlet": { "dipTube": { "bore": "8 mm", "length": "370 mm" } } }
+        { "volume": "4.3 L", "fill": "2.5 kg", "chargePressure": "14 bar", "axis": [0, 0, 1], "shape": { "diameter": "120 mm", "length": "380 mm" }, "outlet": { "dipTube": { "bore": "8 mm", "length": "370 mm" } } }
         """;
 
     static (string, string?)[] Bottled(string bottle, string cases) => [("/supply", $$"""{ "bottle": {{bottle}} }"""), ("/cases", cases)];
