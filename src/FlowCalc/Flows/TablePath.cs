@@ -26,7 +26,7 @@ internal readonly struct TablePath(ExpansionTable table) : ICompressiblePath
     public PathPoint At(double log)
     {
         var point = table.At(log);
-        return new(point.Potential, point.Work, point.Density, point.DensitySlope);
+        return new(point.Potential, point.Work, point.Density, point.Quotient, point.DensitySlope);
     }
 
     /// <inheritdoc/>

@@ -52,12 +52,12 @@ internal static class CompressibleRuns
                 (start, lack) = Start(path, above, first, flux);
                 inside = path.At(start);
                 // A liquid right over its bubble point looks slow, and is not where its speed makes it boil.
-                if (!isChoked && square > outside.ChokingFluxSquared(end))
+                if (!isChoked && square > outside.ChokingFluxSquared)
                 {
                     (end, isChoked) = FastEnd(path, below, last, flux);
                     outside = path.At(end);
                 }
-                if (lack == 0 && square > inside.ChokingFluxSquared(start))
+                if (lack == 0 && square > inside.ChokingFluxSquared)
                 {
                     (start, lack) = FastStart(path, above, first, flux);
                     inside = path.At(start);
@@ -75,8 +75,8 @@ internal static class CompressibleRuns
             (state.Above[run], state.Below[run]) = (1, 1);
             return;
         }
-        var entered = path.HasHeads ? Part(inside.Density, first.Density) : 1 - square / inside.ChokingFluxSquared(start);
-        var left = isChoked ? 0 : path.HasHeads ? Part(outside.Density, last.Density) : 1 - square / outside.ChokingFluxSquared(end);
+        var entered = path.HasHeads ? Part(inside.Density, first.Density) : 1 - square / inside.ChokingFluxSquared;
+        var left = isChoked ? 0 : path.HasHeads ? Part(outside.Density, last.Density) : 1 - square / outside.ChokingFluxSquared;
         // A flux beyond what the start can pass is on its way down: the factor must not turn round.
         (state.Above[run], state.Below[run]) = (Math.Max(entered, 1e-3), left);
         var perFlux = perDensity * flux * (2 * logRatio + (isChoked && path.HasHeads ? 1 : 0));
@@ -88,7 +88,7 @@ internal static class CompressibleRuns
     // Where the flux is the local choking flux at the end itself.
     static (double Log, bool IsChoked) ChokedEnd<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
-        if (flux * flux < Slow * point.ChokingFluxSquared(total)) return (total, false);
+        if (flux * flux < Slow * point.ChokingFluxSquared) return (total, false);
         var choking = path.ChokingLog(flux);
         return choking > total ? (choking, true) : (total, false);
     }
@@ -96,7 +96,7 @@ internal static class CompressibleRuns
     static (double Log, bool IsChoked) End<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
         var square = flux * flux;
-        return square < Slow * point.ChokingFluxSquared(total) ? (Static(path, total, point, square, path.LogLow), false) : FastEnd(path, total, point, flux);
+        return square < Slow * point.ChokingFluxSquared ? (Static(path, total, point, square, path.LogLow), false) : FastEnd(path, total, point, flux);
     }
 
     static (double Log, bool IsChoked) FastEnd<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
@@ -111,7 +111,7 @@ internal static class CompressibleRuns
     static (double Log, double Lack) Start<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
         var square = flux * flux;
-        return square < Slow * point.ChokingFluxSquared(total) ? (Static(path, total, point, square, path.LogLow), 0) : FastStart(path, total, point, flux);
+        return square < Slow * point.ChokingFluxSquared ? (Static(path, total, point, square, path.LogLow), 0) : FastStart(path, total, point, flux);
     }
 
     static (double Log, double Lack) FastStart<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
@@ -126,7 +126,7 @@ internal static class CompressibleRuns
     // Subsonic root x of W(total) − W(x) = G²/(2ρ²), between the sonic pressure and the total one.
     static double Static<TPath>(TPath path, double total, in PathPoint point, double square, double sonic) where TPath : struct, ICompressiblePath
     {
-        var log = total - 0.5 * square / (point.Density * Math.Exp(total));
+        var log = total - 0.5 * square / (point.Density * point.Density * point.Quotient);
         var (low, high) = (sonic, total);
         for (var i = 0; i < 40; i++)
         {
@@ -137,7 +137,7 @@ internal static class CompressibleRuns
             // Over 0 where the static pressure is too low.
             if (miss > 0) low = log;
             else high = log;
-            var step = miss / (Math.Exp(log) / at.Density - kinetic * at.DensitySlope);
+            var step = miss / (at.Quotient - kinetic * at.DensitySlope);
             log += step;
             // Newton squares what is left.
             if (Math.Abs(step) < 1e-6) break;

@@ -4,10 +4,10 @@ namespace FlowCalc.Networks;
 /// <param name="Potential">Ψ = ∫ρ dp / ρ0 from the surroundings, Pa.</param>
 /// <param name="Work">∫dp/ρ from the surroundings, J/kg.</param>
 /// <param name="Density">ρ, kg/m³.</param>
+/// <param name="Quotient">p/ρ, J/kg.</param>
 /// <param name="DensitySlope">d ln ρ / d ln p, dimensionless, over 0.</param>
-internal readonly record struct PathPoint(double Potential, double Work, double Density, double DensitySlope)
+internal readonly record struct PathPoint(double Potential, double Work, double Density, double Quotient, double DensitySlope)
 {
     /// <summary>Square of the local choking flux, −dp/dv, kg²/(m⁴·s²).</summary>
-    /// <param name="log">Logarithm of the absolute pressure in Pa.</param>
-    public double ChokingFluxSquared(double log) => Density * Math.Exp(log) / DensitySlope;
+    public double ChokingFluxSquared => Density * Density * Quotient / DensitySlope;
 }

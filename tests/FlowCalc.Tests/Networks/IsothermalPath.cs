@@ -20,7 +20,7 @@ internal readonly struct IsothermalPath(double gasConstant, double temperature, 
     public PathPoint At(double log)
     {
         var pressure = Math.Exp(log);
-        return new((pressure * pressure - ambient * ambient) / (2 * top), rt * (log - LogAmbient), pressure / rt, 1);
+        return new((pressure * pressure - ambient * ambient) / (2 * top), rt * (log - LogAmbient), pressure / rt, rt, 1);
     }
 
     public double LogOf(double potential, double guess) => 0.5 * Math.Log(Math.Max(2 * top * potential + ambient * ambient, 1e-6));

@@ -19,7 +19,7 @@ internal readonly struct OmegaPath(double density, double omega, double start, d
     public PathPoint At(double log)
     {
         var pressure = Math.Exp(log);
-        return new((Integral(pressure) - Integral(ambient)), Work(pressure) - Work(ambient), 1 / Volume(pressure), omega * start / pressure / (density * Volume(pressure)));
+        return new((Integral(pressure) - Integral(ambient)), Work(pressure) - Work(ambient), 1 / Volume(pressure), pressure * Volume(pressure), omega * start / pressure / (density * Volume(pressure)));
     }
 
     public double LogOf(double potential, double guess)

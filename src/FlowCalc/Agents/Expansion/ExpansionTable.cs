@@ -108,11 +108,9 @@ internal sealed class ExpansionTable
     /// <param name="log">u.</param>
     public TablePoint At(double log)
     {
-        var piece = path.Piece(log, out var part, out var stretch);
-        var quotient = path.Value(piece, part, Quotient);
-        return new(
-            path.Value(piece, part, Psi) - potentialOutside, path.Value(piece, part, Work) - workOutside,
-            Math.Exp(log) / quotient, Math.Max(1 - path.Slope(piece, part, Quotient, stretch) / quotient, LeastSlope));
+        path.Four(log, out var values, out var slopes);
+        var quotient = values[Quotient];
+        return new(values[Psi] - potentialOutside, values[Work] - workOutside, Math.Exp(log) / quotient, quotient, Math.Max(1 - slopes[Quotient] / quotient, LeastSlope));
     }
 
     /// <summary>u of a potential.</summary>
@@ -124,7 +122,7 @@ internal sealed class ExpansionTable
         for (var i = 0; i < 60; i++)
         {
             var at = At(log);
-            var step = Math.Clamp((potential - at.Potential) * ReferenceDensity / (at.Density * Math.Exp(log)), -1, 1);
+            var step = Math.Clamp((potential - at.Potential) * ReferenceDensity / (at.Density * at.Density * at.Quotient), -1, 1);
             log = Math.Clamp(log + step, LogLow - 1, LogTop + 1);
             // Newton squares what is left.
             if (Math.Abs(step) < 1e-7) break;
@@ -167,7 +165,7 @@ internal sealed class ExpansionTable
     double Square(double log)
     {
         var at = At(log);
-        return at.Density * Math.Exp(log) / at.DensitySlope;
+        return at.Density * at.Density * at.Quotient / at.DensitySlope;
     }
 
     // From the top down, so that a stream which starts from its last answer walks along the way.

@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace FlowCalc.Agents;
 
@@ -140,6 +141,19 @@ internal sealed class PieceCurve
         var i = (int)Math.Clamp(x, 0, pieces[stretch] - 1);
         part = x - i;
         return nodes.AsSpan(2 * quantities * (first[stretch] + i), 4 * quantities);
+    }
+
+    /// <summary>All quantities of a curve of four at a place, and their slopes by the variable.</summary>
+    /// <param name="place">The variable.</param>
+    /// <param name="values">The quantities.</param>
+    /// <param name="slopes">Their slopes.</param>
+    public void Four(double place, out Vector256<double> values, out Vector256<double> slopes)
+    {
+        var piece = Piece(place, out var part, out var stretch);
+        var (a, b, c, d) = (Vector256.Create(piece), Vector256.Create(piece[4..]), Vector256.Create(piece[8..]), Vector256.Create(piece[12..]));
+        var rest = 1 - part;
+        values = rest * rest * ((1 + 2 * part) * a + part * b) + part * part * ((3 - 2 * part) * c - rest * d);
+        slopes = inverse[stretch] * (6 * part * rest * (c - a) + rest * (1 - 3 * part) * b + part * (3 * part - 2) * d);
     }
 
     /// <summary>One quantity within a piece, and its slope by the variable.</summary>
