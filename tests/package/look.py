@@ -6,9 +6,9 @@ Usage: look.py FOLDER VERSION. Ends with 1 and a line for each thing that is not
 import os
 import re
 import sys
-import uuid
 import xml.etree.ElementTree as xml
 import zipfile
+import zlib
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -41,6 +41,39 @@ def described(name):
     return files, said, space
 
 
+def stream(symbols, name):
+    """A stream of a portable PDB, by the headers after its version (ECMA-335 II.24.2.1); empty where there is none."""
+    at = 16 + int.from_bytes(symbols[12:16], "little")
+    count, at = int.from_bytes(symbols[at + 2 : at + 4], "little"), at + 4
+    for _ in range(count):
+        start, size = (int.from_bytes(symbols[at + part : at + part + 4], "little") for part in (0, 4))
+        end = symbols.index(b"\0", at + 8)
+        if symbols[at + 8 : end].decode() == name:
+            return symbols[start : start + size]
+        at = at + 8 + (end - at - 8) // 4 * 4 + 4
+    return b""
+
+
+def sources(blobs):
+    """Every blob that is an embedded source: its size in four bytes, 0 for plain, else the text deflated (portable PDB, Embedded Source)."""
+    at = 0
+    while at < len(blobs):
+        first = blobs[at]
+        width = 1 if first < 0x80 else 2 if first < 0xC0 else 4
+        length = int.from_bytes(blobs[at : at + width], "big") & (0x7F, 0x3FFF, 0, 0x1FFFFFFF)[width - 1]
+        blob, at = blobs[at + width : at + width + length], at + width + length
+        size = int.from_bytes(blob[:4], "little")
+        if len(blob) > 4 and size == 0:
+            yield blob[4:]
+        elif len(blob) > 4 and size < 1 << 20:
+            try:
+                text = zlib.decompress(blob[4:], wbits=-15)
+            except zlib.error:
+                continue  # A blob of another kind, of which the heap does not say so.
+            if len(text) == size:
+                yield text
+
+
 files, said, space = described("FlowCalc")
 library, words = files.get("lib/net10.0/FlowCalc.dll", b""), files.get("lib/net10.0/FlowCalc.xml", b"")
 depends = {one.get("id") for one in said["dependencies"].iter(f"{space}dependency")}
@@ -52,15 +85,13 @@ for member in ("T:FlowCalc.Flows.SteadyFlow", "T:FlowCalc.Layouts.LayoutReader",
 with zipfile.ZipFile(FOLDER / f"FlowCalc.{VERSION}.snupkg") as symbols:
     pdb = symbols.read("lib/net10.0/FlowCalc.pdb") if "lib/net10.0/FlowCalc.pdb" in symbols.namelist() else b""
 holds(pdb[:4] == b"BSJB", "FlowCalc: no portable symbols")
-# Portable PDB: a header of the stream's offset and size before its name; the stream starts with the id that the library's debug directory names after "RSDS".
-stream = pdb.find(b"#Pdb\0\0\0\0")
-if stream >= 8:
-    start = int.from_bytes(pdb[stream - 8 : stream - 4], "little")
-    holds(b"RSDS" + pdb[start : start + 16] in library, "FlowCalc: the symbols are of another build")
-else:
-    faults.append("FlowCalc: the symbols have no id")
-# The kind "Embedded Source" of the portable PDB format's CustomDebugInformation table.
-holds(uuid.UUID("0E8A571B-6926-466E-B4AD-8AB04611F5FE").bytes_le in pdb, "FlowCalc: the symbols carry no sources")
+# The stream starts with the id that the library's debug directory names after "RSDS".
+holds(b"RSDS" + stream(pdb, "#Pdb")[:16] in library, "FlowCalc: the symbols are of another build")
+carried = set(sources(stream(pdb, "#Blob")))
+source = ROOT / "src" / "FlowCalc"
+files = [file for file in source.rglob("*.cs") if file.relative_to(source).parts[0] not in ("bin", "obj")]
+missing = [file.name for file in files if file.read_bytes() not in carried]
+holds(files and not missing, f"FlowCalc: the symbols lack {len(missing)} of {len(files)} sources, such as {missing[:3]}")
 if os.environ.get("CI") == "true":
     for place, content in (("library", library), ("documentation", words)):
         holds(str(ROOT).encode() not in content, f"FlowCalc: the {place} names this folder")
