@@ -4,7 +4,6 @@ using FlowCalc.Bottles;
 using FlowCalc.Discharge;
 using FlowCalc.Layouts;
 using FlowCalc.Layouts.Reading;
-using UnitsNet;
 
 namespace FlowCalc.Calibration;
 
