@@ -147,15 +147,18 @@ internal static class CallDescriptions
         });
     }
 
+    /// <summary>Lists the faults of a call; that of a missing key, which any call but those on health may have, is among them by itself.</summary>
     public static RouteHandlerBuilder ProducesFaults(this RouteHandlerBuilder call, params int[] statuses)
     {
-        foreach (var status in statuses)
+        int[] all = [.. statuses.Append(StatusCodes.Status401Unauthorized).Order()];
+        foreach (var status in all)
             call.Produces<Problem>(status, ProblemWriter.ContentType);
         return call.AddOpenApiOperationTransformer((operation, context, _) =>
         {
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
-            foreach (var status in statuses)
+            foreach (var status in all)
                 FaultExamples.Show(operation, status, limits);
+            operation.AskKey(context.Document);
             return Task.CompletedTask;
         });
     }

@@ -66,6 +66,7 @@ internal static class ContractSetup
             License = new OpenApiLicense { Name = "MIT", Identifier = "MIT" },
         };
         document.Servers = [];
+        document.AddKeys();
         document.Tags = new HashSet<OpenApiTag>
         {
             new() { Name = "Flow", Description = "Answers about a layout." },

@@ -37,6 +37,7 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
         DescribeValues(schemas);
         PutLayoutSchema(contract);
         PutStudySchema(contract);
+        PutClientForms(schemas);
         return Encoding.UTF8.GetBytes(contract.ToJsonString(Readable) + "\n");
     }
 
@@ -89,6 +90,14 @@ internal sealed class ContractText([FromKeyedServices(ContractText.Name)] IOpenA
     // What studies take beside a layout is described in terms of the layout's own schema.
     static void PutStudySchema(JsonObject contract) =>
         Move(JsonNode.Parse(StudySchema.Utf8.Span)!["$defs"]!.AsObject(), contract["components"]!["schemas"]!.AsObject(), "Study.");
+
+    static void PutClientForms(JsonObject schemas)
+    {
+        var forms = new ClientForms(schemas);
+        foreach (var (name, schema) in schemas.ToList())
+            if (name.StartsWith("Layout.", StringComparison.Ordinal) || name.StartsWith("Study.", StringComparison.Ordinal) || name == Layout)
+                forms.Put(schema!.AsObject());
+    }
 
     static void Move(JsonObject definitions, JsonObject schemas, string prefix)
     {

@@ -34,6 +34,11 @@ internal static class FaultExamples
         media!.Examples = Of(status, operation.OperationId, limits).ToDictionary(
             example => example.Name,
             IOpenApiExample (example) => new OpenApiExample { Summary = example.Summary, Value = Node(example.Problem) });
+        if (status == StatusCodes.Status401Unauthorized)
+            response.Headers = new Dictionary<string, IOpenApiHeader>
+            {
+                ["WWW-Authenticate"] = new OpenApiHeader { Description = "`Bearer` and `Basic`: the ways to send a key.", Schema = new OpenApiSchema { Type = JsonSchemaType.String } },
+            };
         if (status == StatusCodes.Status429TooManyRequests)
             response.Headers = new Dictionary<string, IOpenApiHeader>
             {
@@ -49,6 +54,7 @@ internal static class FaultExamples
                 ("not-json", "Not JSON", Problems.NotJson("'}' is an invalid start of a value. (line 3, byte 14)")),
                 ("empty", "An empty body", Problems.EmptyBody()),
                 ("not-utf-8", "Not UTF-8", Problems.NotUtf8(120))],
+            401 => [("no-key", "No key that opens the service", Problems.NoKey())],
             404 => [call?.Contains("Job", StringComparison.Ordinal) == true
                 ? ("none", "No such job", Problems.NoJob("00112233445566778899aabbccddeeff"))
                 : ("none", "Nothing of that name", Problems.NoSuch("agent", "watre", "/v1/agents"))],
@@ -164,6 +170,7 @@ internal static class FaultExamples
     static string Description(int status) => status switch
     {
         400 => "The body is not JSON in UTF-8.",
+        401 => "The caller needs a key, and the request bears none that opens the service.",
         404 => "There is nothing of that name, or none any more.",
         413 => "The body is too large.",
         415 => "The body does not say that it is JSON.",

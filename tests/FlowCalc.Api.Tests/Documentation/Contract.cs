@@ -11,6 +11,8 @@ sealed class Contract(JsonElement document)
 {
     const string Components = "#/components/schemas/", Definitions = "#/$defs/";
 
+    readonly Dictionary<string, JsonSchema> built = [];
+
     public JsonElement Document => document;
 
     public static async Task<Contract> Published()
@@ -35,6 +37,15 @@ sealed class Contract(JsonElement document)
     /// <summary>What of an instance breaks a schema of the contract, fields that it does not know among it; empty where nothing does.</summary>
     public IReadOnlyList<string> Breaks(string schema, JsonElement instance)
     {
+        if (!built.TryGetValue(schema, out var known)) built[schema] = known = Build(schema);
+
+        var result = known.Evaluate(instance, new EvaluationOptions { OutputFormat = OutputFormat.List });
+
+        return result.IsValid ? [] : [.. result.Details!.Where(detail => detail.Errors is not null).SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}"))];
+    }
+
+    JsonSchema Build(string schema)
+    {
         var text = document.GetProperty("components").GetProperty("schemas").GetRawText().Replace(Components, Definitions, StringComparison.Ordinal);
         var definitions = JsonNode.Parse(text)!.AsObject();
         foreach (var (name, definition) in definitions)
@@ -42,8 +53,6 @@ sealed class Contract(JsonElement document)
                 definition["additionalProperties"] = false;
         var whole = new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["$ref"] = Definitions + schema, ["$defs"] = definitions };
 
-        var result = JsonSchema.FromText(whole.ToJsonString()).Evaluate(instance, new EvaluationOptions { OutputFormat = OutputFormat.List });
-
-        return result.IsValid ? [] : [.. result.Details!.Where(detail => detail.Errors is not null).SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}"))];
+        return JsonSchema.FromText(whole.ToJsonString());
     }
 }
