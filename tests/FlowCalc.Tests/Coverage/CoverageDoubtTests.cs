@@ -1,5 +1,4 @@
 using FlowCalc.Findings;
-using FlowCalc.Layouts;
 
 namespace FlowCalc.Tests.Coverage;
 
