@@ -14,7 +14,8 @@ internal static class Commands
     {
         switch (args)
         {
-            case ["quick", .. var asked]:
+            case ["quick" or "smoke", .. var asked]:
+                QuickFigures.IsBrief = args[0] == "smoke";
                 int[] sizes = asked.Length > 0 ? [.. asked.Select(text => int.Parse(text, CultureInfo.InvariantCulture))] : Sizes;
                 QuickFigures.Print(sizes);
                 DischargeFigures.Print();
@@ -75,7 +76,7 @@ internal static class Commands
                     await File.WriteAllBytesAsync(Path.Combine(folder, $"plain-{points}.json"), TreeDocument.Of(RandomTree.Plain(points, seed: points)));
                 return 0;
             case []:
-                await Console.Error.WriteLineAsync("usage: quick [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | coverage | calibrate | service [flows] | trees <folder> | arguments of BenchmarkDotNet");
+                await Console.Error.WriteLineAsync("usage: quick [points …] | smoke [points …] | discharge | studies | cut-list | drawing | report | mount | upkeep | check | coverage | calibrate | service [flows] | trees <folder> | arguments of BenchmarkDotNet");
                 return 2;
             default:
                 BenchmarkSwitcher.FromAssembly(typeof(Commands).Assembly).Run(args);

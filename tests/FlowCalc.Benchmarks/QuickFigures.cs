@@ -11,6 +11,13 @@ internal static class QuickFigures
 
     const double Charge = 1_301_325;
 
+    /// <summary>Whether figures are only to be seen to come: fewer samples over a shorter time, so that they scatter more.</summary>
+    public static bool IsBrief { get; set; }
+
+    static int Samples => IsBrief ? 5 : 15;
+
+    static int WarmUpMilliseconds => IsBrief ? 200 : 500;
+
     public static void Print(IEnumerable<int> sizes)
     {
         foreach (var points in sizes)
@@ -43,14 +50,14 @@ internal static class QuickFigures
         if (!report.Converged) throw new InvalidOperationException(report.Failure);
     }
 
-    /// <summary>Median time of one call, microseconds, over at least 0.4 s and 15 samples after a warm-up.</summary>
+    /// <summary>Median time of one call, microseconds, over about as long as the warm-up before it and 15 samples; where it is to be brief, less of both.</summary>
     internal static double Time(Action action)
     {
         var watch = Stopwatch.StartNew();
         var calls = 0;
-        while (watch.ElapsedMilliseconds < 500) { action(); calls++; }
-        var perSample = Math.Max(1, calls / 15);
-        var samples = new double[15];
+        while (watch.ElapsedMilliseconds < WarmUpMilliseconds) { action(); calls++; }
+        var perSample = Math.Max(1, calls / Samples);
+        var samples = new double[Samples];
         for (var s = 0; s < samples.Length; s++)
         {
             watch.Restart();
@@ -61,11 +68,11 @@ internal static class QuickFigures
         return samples[samples.Length / 2];
     }
 
-    /// <summary>Median time of three calls, microseconds, after one to warm up: for what takes seconds.</summary>
+    /// <summary>Median time of three calls, microseconds, after one to warm up: for what takes seconds. Of one where it is to be brief.</summary>
     internal static double Once(Action action)
     {
         action();
-        var samples = new double[3];
+        var samples = new double[IsBrief ? 1 : 3];
         for (var s = 0; s < samples.Length; s++)
         {
             var watch = Stopwatch.StartNew();
@@ -73,7 +80,7 @@ internal static class QuickFigures
             samples[s] = watch.Elapsed.TotalMicroseconds;
         }
         Array.Sort(samples);
-        return samples[1];
+        return samples[samples.Length / 2];
     }
 
     internal static void Line(string name, double microseconds) =>

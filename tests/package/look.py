@@ -77,7 +77,7 @@ def sources(blobs):
 files, said, space = described("FlowCalc")
 library, words = files.get("lib/net10.0/FlowCalc.dll", b""), files.get("lib/net10.0/FlowCalc.xml", b"")
 depends = {one.get("id") for one in said["dependencies"].iter(f"{space}dependency")}
-holds(depends == {"MathNet.Numerics", "UnitsNet"}, f"FlowCalc: depends on {sorted(depends)}")
+holds(depends == {"MathNet.Numerics", "Silk.NET.Maths", "UnitsNet"}, f"FlowCalc: depends on {sorted(depends)}")
 documented = {member.get("name"): "".join(member.itertext()).strip() for member in xml.fromstring(words).iter("member")}
 for member in ("T:FlowCalc.Flows.SteadyFlow", "T:FlowCalc.Layouts.LayoutReader", "P:FlowCalc.Flows.NozzleFlow.Deviation"):
     holds(documented.get(member), f"FlowCalc: {member} is not documented")

@@ -37,9 +37,11 @@ public class HelmholtzLaws
         // Of the terms of carbon dioxide that are steepest beside its critical point, third and fourth derivatives are differences themselves.
         bool Steep(double stated, double from, double to, double scale) => Math.Abs(stated - (to - from) / (2 * step)) < 5e-3 * (scale + Math.Abs(stated));
 
-        return Slope(at.ByDensity, less.Value, more.Value, 1) && Slope(at.ByDensityTwice, less.ByDensity, more.ByDensity, 1)
-            && Slope(at.ByTemperature, warmer.Value, colder.Value, 1) && Slope(at.ByTemperatureTwice, warmer.ByTemperature, colder.ByTemperature, 10)
-            && Slope(at.ByBoth, warmer.ByDensity, colder.ByDensity, 1) && Steep(at.ByDensityTwiceAndTemperature, warmer.ByDensityTwice, colder.ByDensityTwice, 10)
+        // Where a slope goes through 0 it is what it is the slope of that says how far off a difference may be.
+        var (value, byDensity, byTemperature) = (1 + Math.Abs(at.Value), 1 + Math.Abs(at.ByDensity), 10 + Math.Abs(at.ByTemperature));
+        return Slope(at.ByDensity, less.Value, more.Value, value) && Slope(at.ByDensityTwice, less.ByDensity, more.ByDensity, byDensity)
+            && Slope(at.ByTemperature, warmer.Value, colder.Value, value) && Slope(at.ByTemperatureTwice, warmer.ByTemperature, colder.ByTemperature, byTemperature)
+            && Slope(at.ByBoth, warmer.ByDensity, colder.ByDensity, byDensity) && Steep(at.ByDensityTwiceAndTemperature, warmer.ByDensityTwice, colder.ByDensityTwice, 10)
             && Steep(at.ByDensityAndTemperatureTwice, warmer.ByBoth, colder.ByBoth, 10)
             && Steep(at.ByBothTwice, warmer.ByDensityTwiceAndTemperature, colder.ByDensityTwiceAndTemperature, 100);
     }, iter: 2_000);
