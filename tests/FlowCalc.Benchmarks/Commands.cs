@@ -6,7 +6,7 @@ namespace FlowCalc.Benchmarks;
 /// <summary>What the program does for its arguments.</summary>
 internal static class Commands
 {
-    const int FewFlows = 20_000;
+    const int FewFlows = 5_000;
 
     static readonly int[] Sizes = [10, 100, 1_000, 10_000, 100_000];
 
