@@ -14,18 +14,18 @@ public sealed class HostileDocumentTests
 
     [Fact]
     public Task Every_document_however_hostile_gets_a_finite_cut_list_or_a_stated_fault_in_time() =>
-        AreRight(new("/v1/cut-list", HostileDocuments.OfBench), 20_000, 2_000, ("Limits:CutListTime", "00:00:20"));
+        AreRight(new("/v1/cut-list", HostileDocuments.OfBench), 20_000, 1_000, ("Limits:CutListTime", "00:00:20"));
 
     [Fact]
     public Task Every_test_however_hostile_gets_a_finite_calibration_or_a_stated_fault_in_time() =>
-        AreRight(new("/v1/calibrate", HostileDocuments.OfTest), 20_000, 1_000, ("Limits:CalibrationTime", "00:00:20"));
+        AreRight(new("/v1/calibrate", HostileDocuments.OfTest), 20_000, 500, ("Limits:CalibrationTime", "00:00:20"));
 
     [Theory]
     [InlineData("/v1/mount", "mount")]
     [InlineData("/v1/circuit", "circuit")]
     [InlineData("/v1/upkeep?today=2026-11-25", "service")]
     public Task Every_part_of_a_document_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time(string path, string part) =>
-        AreRight(new(path, seed => HostileDocuments.OfPart(seed, part)), 20_000, 1_000, ("Limits:MountTime", "00:00:20"), ("Limits:CircuitTime", "00:00:20"));
+        AreRight(new(path, seed => HostileDocuments.OfPart(seed, part)), 20_000, 500, ("Limits:MountTime", "00:00:20"), ("Limits:CircuitTime", "00:00:20"));
 
     [Fact]
     public async Task Every_whole_job_however_hostile_gets_a_finite_check_or_a_stated_fault_in_time()
@@ -41,7 +41,7 @@ public sealed class HostileDocumentTests
 
     [Fact]
     public Task Every_document_of_a_gas_however_hostile_gets_a_finite_flow_or_a_stated_fault_in_time() =>
-        AreRight(new("/v1/flow", HostileDocuments.OfGas), 20_000, 2_000, ("Limits:FlowTime", "00:00:20"));
+        AreRight(new("/v1/flow", HostileDocuments.OfGas), 20_000, 1_000, ("Limits:FlowTime", "00:00:20"));
 
     [Fact]
     public async Task Every_document_of_a_gas_however_hostile_gets_a_discharge_whose_books_balance_or_a_stated_fault_in_time()
@@ -80,7 +80,7 @@ public sealed class HostileDocumentTests
     [Fact]
     public async Task Every_document_however_hostile_gets_a_finite_coverage_or_a_stated_fault_in_time()
     {
-        var count = HostileCalls.IsLong ? 10_000 : 600;
+        var count = HostileCalls.IsLong ? 10_000 : 400;
         await using var service = Service.With(("Limits:CoverageTime", "00:01:00"));
         var calls = new HostileCalls("/v1/coverage", HostileCoverage.Of);
 
