@@ -16,19 +16,20 @@ static class CoverageCures
     public static void Add(JudgedCoverage judged, FindingList findings, TaskScheduler scheduler)
     {
         var (pairs, discharges) = (MostPairs, MostDischarges);
+        var failing = new Lazy<HashSet<(string, string)>>(() => [.. FailuresOf(judged.Layout, judged.Discharge!, judged.Cancellation)]);
         CureTrials.Add(
             findings, entry => entry.IsMany ? [] : CoverageRemedies.For(entry, judged),
             change => change.MovesFlow ? discharges-- > 0 : (pairs -= 1 + LayoutCoverage.Pairs(judged.Layout)) >= 0,
-            (change, entry, aim) => Tried(judged, change, entry, aim, scheduler));
+            (change, entry, aim) => Tried(judged, change, entry, aim, failing, scheduler));
     }
 
-    static Cure? Tried(JudgedCoverage judged, CoverageChange change, FoundEntry entry, Aim aim, TaskScheduler scheduler)
+    static Cure? Tried(JudgedCoverage judged, CoverageChange change, FoundEntry entry, Aim aim, Lazy<HashSet<(string, string)>> failing, TaskScheduler scheduler)
     {
         judged.Cancellation.ThrowIfCancellationRequested();
         var (layout, cancel) = (change.Changed, judged.Cancellation);
         var discharge = change.MovesFlow && judged.Discharge is not null ? LayoutDischarge.Solve(layout, scheduler, cancel) : judged.Discharge;
         // Another fill or charge may overfill the bottle, starve a nozzle or leave a case without an answer: a cure makes nothing of the discharge fail that did not.
-        if (change.MovesFlow && discharge is not null && FailuresOf(layout, discharge, cancel).Except(FailuresOf(judged.Layout, judged.Discharge!, cancel)).Any()) return null;
+        if (change.MovesFlow && discharge is not null && FailuresOf(layout, discharge, cancel).Any(failure => !failing.Value.Contains(failure))) return null;
         var after = new JudgedCoverage(layout, LayoutCoverage.Solve(layout, discharge, judged.Flow, cancel), discharge, judged.Flow, judged.Units, judged.Limits, cancel);
         var found = CoverageFindings.Found(after);
         if (!aim.IsClearedBy(found)) return null;
@@ -49,7 +50,7 @@ static class CoverageCures
         var (result, item) = (after.Result, entry.Item);
         return entry.Finding.Code switch
         {
-            CoverageCodes.TargetNotCovered => new(result.Targets[item].Sights.Count(sight => sight is { IsInCone: true, IsInRange: true, HiddenBy: null }), null),
+            CoverageCodes.TargetNotCovered => new(result.Targets[item].Sights.Count(sight => sight.Reaches), null),
             CoverageCodes.AimedAtPerson => new(result.Persons[item].OffAxis?.Radians ?? Math.PI, QuantityKind.Angle),
             CoverageCodes.TooLittleAgent => new(result.Zones[item].Mass!.Least / result.Zones[item].Need!.Mass, null),
             CoverageCodes.OverNoael => new(result.Zones[item].Exposure!.Most / result.Zones[item].Exposure!.Unharmed!.Value, null),

@@ -83,7 +83,7 @@ static class MeasuredReader
     {
         var element = members[MeasuredField.DischargeTime];
         foreach (var field in OfHeldTest) members.Refuses(context, field, "a test has either dischargeTime, of the whole discharge from the bottle, or readings at a supply that is held at a pressure, with their own uncertainty");
-        if (members.Has(MeasuredField.DischargeTime) && agent is LiquidAgent) context.Assumptions.Add("/measured/dischargeTime", "the volume of the bottle's fill, of the test's liquid", "the bottle is filled as high for the test as for use");
+        if (agent is LiquidAgent) context.Assumptions.Add("/measured/dischargeTime", "the volume of the bottle's fill, of the test's liquid", "the bottle is filled as high for the test as for use");
         if (supply is HeldSupply) context.Faults.Add(element, "read a time of a discharge: the supply is no bottle, and has no end");
         if (agent is ExpandingAgent) context.Faults.Add(element, "read a time of a discharge: the agent is no liquid, and its discharge cannot be timed with one");
         if (MeasuredValue.Split(context, element) is not var (value, uncertainty)) return [];
