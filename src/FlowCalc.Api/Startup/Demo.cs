@@ -17,4 +17,11 @@ internal sealed record Demo(Layout Layout, FlowResult Flow, FlowJudgement Judgem
 {
     /// <summary>Its numbers as people read them.</summary>
     public Shown Shown { get; } = new(UnitSystem.Metric, Layout.AmbientPressure);
+
+    /// <summary>The demo whose flow is solved, judged and followed to the empty bottle.</summary>
+    public static Demo Of(Layout layout, FlowResult flow, CancellationToken cancel)
+    {
+        var discharge = LayoutDischarge.Solve(layout, cancel);
+        return new(layout, flow, FlowFindings.Judge(layout, flow, UnitSystem.Metric, cancel), discharge, DischargeFindings.JudgeWithCures(layout, discharge, UnitSystem.Metric, TaskScheduler.Default, cancel));
+    }
 }

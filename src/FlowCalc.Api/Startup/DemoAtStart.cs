@@ -1,36 +1,37 @@
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Hosting;
-using FlowCalc.Discharge;
-using FlowCalc.Findings;
 using FlowCalc.Flows;
 using FlowCalc.Layouts;
-using FlowCalc.Quantities;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.Options;
 using Spectre.Console;
+using Layout = FlowCalc.Layouts.Layout;
 
 namespace FlowCalc.Api.Startup;
 
-/// <summary>Solves the demo layout before the first request, prints it where that is wanted, and then the addresses to open.</summary>
+/// <summary>
+/// Solves the demo layout's flow while the server gets up, which shows that the service can answer. Once it listens, works out the rest of
+/// the demo where that is to be printed, and prints it with the addresses to open.
+/// </summary>
 internal sealed partial class DemoAtStart(IOptions<StartupSettings> settings, Readiness readiness, IAnsiConsole console, IServer server, ILogger<DemoAtStart> logger)
     : IHostedLifecycleService
 {
+    Task<(Layout Layout, FlowResult Flow)?> solving = Task.FromResult<(Layout, FlowResult)?>(null);
+
     public Task StartingAsync(CancellationToken cancellationToken)
     {
-        if (Solve(cancellationToken) is not { } demo)
-            return Task.CompletedTask;
-        readiness.Declare();
-        if (settings.Value.Demo)
-            DemoReport.Write(console, demo);
+        solving = Task.Run(() => Solve(cancellationToken), cancellationToken);
         return Task.CompletedTask;
     }
 
-    public Task StartedAsync(CancellationToken cancellationToken)
+    // Printed here and not before it listens, so that no caller waits for a table that is for people alone.
+    public async Task StartedAsync(CancellationToken cancellationToken)
     {
-        if (settings.Value.Demo && server.Features.Get<IServerAddressesFeature>()?.Addresses is { Count: > 0 } addresses)
-            DemoReport.WriteAddresses(console, addresses);
-        return Task.CompletedTask;
+        var solved = await solving;
+        if (!settings.Value.Demo) return;
+        if (solved is var (layout, flow)) DemoReport.Write(console, Demo.Of(layout, flow, cancellationToken));
+        if (server.Features.Get<IServerAddressesFeature>()?.Addresses is { Count: > 0 } addresses) DemoReport.WriteAddresses(console, addresses);
     }
 
     public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
@@ -42,7 +43,7 @@ internal sealed partial class DemoAtStart(IOptions<StartupSettings> settings, Re
     public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
     // A service that cannot solve its own demo starts all the same, so that /health/ready and the log can say so.
-    Demo? Solve(CancellationToken cancel)
+    (Layout Layout, FlowResult Flow)? Solve(CancellationToken cancel)
     {
         var reading = LayoutReader.Read(ContractExamples.DemoLayout, null, cancel);
         if (reading.Layout is not { } layout)
@@ -56,8 +57,8 @@ internal sealed partial class DemoAtStart(IOptions<StartupSettings> settings, Re
             LogFaults(flow.Report.Failure ?? "The solve did not converge.");
             return null;
         }
-        var discharge = LayoutDischarge.Solve(layout, cancel);
-        return new(layout, flow, FlowFindings.Judge(layout, flow, UnitSystem.Metric, cancel), discharge, DischargeFindings.JudgeWithCures(layout, discharge, UnitSystem.Metric, TaskScheduler.Default, cancel));
+        readiness.Declare();
+        return (layout, flow);
     }
 
     [LoggerMessage(Level = LogLevel.Error, Message = "The demo layout has no answer, so this service is not ready. {Why}")]

@@ -6,6 +6,6 @@ public sealed class StartupSettings
     /// <summary>Name of the section.</summary>
     public const string Section = "Startup";
 
-    /// <summary>True to print the solved demo layout at the start. It is solved either way, as the service's own check.</summary>
+    /// <summary>True to print the demo layout, solved in full, once the service listens. Its flow is solved before that either way, as the service's own check.</summary>
     public bool Demo { get; init; } = true;
 }
