@@ -62,7 +62,7 @@ internal static class Balance
         {
             if (state.IsClosed[i]) continue;
             var point = network.Nozzles[i];
-            var tangent = path.Nozzle(state.Potential[point], state.Flow[point], network.NozzleArea[i]);
+            var tangent = path.Nozzle(point, state.Potential[point], state.Flow[point], network.NozzleArea[i]);
             most = Math.Max(most, Math.Abs(tangent.G * state.Potential[point] - tangent.R - tangent.T * state.Flow[point]) / tangent.T);
         }
         return most == 0 ? 0 : most / Math.Abs(state.Flow[0]);

@@ -5,11 +5,9 @@ namespace FlowCalc.Networks;
 /// <summary>A compressible path as the sweeps see it: points in potentials, nozzles by their flux.</summary>
 /// <typeparam name="TPath">Kind of fluid.</typeparam>
 /// <param name="path">The fluid.</param>
-internal readonly struct CompressiblePath<TPath>(TPath path) : IExpansionPath where TPath : struct, ICompressiblePath
+/// <param name="logs">u of every point, as far as it is known.</param>
+internal readonly struct CompressiblePath<TPath>(TPath path, double[] logs) : IExpansionPath where TPath : struct, ICompressiblePath
 {
-    // Where the search for a nozzle's pressure starts, as a logarithm over the surroundings'.
-    const double FarFromRest = 0.2;
-
     // kg/(s·m²): below, the tangent keeps this flow's slope, since the square law has none at rest.
     const double LeastFlux = 1e-3;
 
@@ -40,9 +38,9 @@ internal readonly struct CompressiblePath<TPath>(TPath path) : IExpansionPath wh
 
     /// <summary>m|m| = A²·G²(p): a root has no slope near rest, and the square is almost a straight line in the potential, choked or not. Below the surroundings' pressure it is carried on as it is just above.</summary>
     /// <inheritdoc/>
-    public NozzleTangent Nozzle(double potential, double flow, double area)
+    public NozzleTangent Nozzle(int point, double potential, double flow, double area)
     {
-        var (square, slope) = Square(path.LogOf(potential, path.LogAmbient + FarFromRest), potential);
+        var (square, slope) = Square(path.LogOf(potential, logs[point]), potential);
         var (g, target) = (area * area * slope, area * area * square);
         if (target <= 0)
         {

@@ -30,7 +30,7 @@ internal static class CompressibleSolver
         where TPath : struct, ICompressiblePath
     {
         var steady = state.Steady;
-        var seen = new CompressiblePath<TPath>(path);
+        var seen = new CompressiblePath<TPath>(path, state.Log);
         var log = Math.Log(reservoirPressure);
         if (!steady.IsWarm) Array.Clear(steady.IsClosed);
         else Follow(state, path, log);
@@ -221,7 +221,7 @@ internal static class CompressibleSolver
         {
             if (steady.IsClosed[i]) continue;
             var point = network.Nozzles[i];
-            var tangent = seen.Nozzle(steady.Potential[point], steady.Flow[point], network.NozzleArea[i]);
+            var tangent = seen.Nozzle(point, steady.Potential[point], steady.Flow[point], network.NozzleArea[i]);
             mass = Math.Max(mass, Math.Abs(tangent.G * steady.Potential[point] - tangent.R - tangent.T * steady.Flow[point]) / tangent.T);
         }
         return new(true, steps, mass == 0 ? 0 : mass / Math.Abs(steady.Flow[0]), pressure, null);

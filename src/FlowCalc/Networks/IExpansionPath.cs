@@ -32,8 +32,9 @@ internal interface IExpansionPath
     double Weight(double potential);
 
     /// <summary>The tangent of a nozzle's law at the present state, as <c>T·m' = G·Ψ' − R</c>, T over 0.</summary>
+    /// <param name="point">Which point of the network it is at.</param>
     /// <param name="potential">Ψ at the nozzle, Pa.</param>
     /// <param name="flow">Mass flow out of the nozzle, kg/s.</param>
     /// <param name="area">Area times discharge coefficient, m², over 0.</param>
-    NozzleTangent Nozzle(double potential, double flow, double area);
+    NozzleTangent Nozzle(int point, double potential, double flow, double area);
 }

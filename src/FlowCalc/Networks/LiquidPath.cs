@@ -31,7 +31,7 @@ internal readonly struct LiquidPath(double density, double viscosity, double amb
 
     /// <summary>The square law p − p_a = m|m| / (2ρ(C_d·A)²), which is solved for the pressure: the slope of its root has no bound at rest.</summary>
     /// <inheritdoc/>
-    public NozzleTangent Nozzle(double potential, double flow, double area)
+    public NozzleTangent Nozzle(int point, double potential, double flow, double area)
     {
         var c = 1 / (2 * density * area * area);
         var size = Math.Abs(flow);

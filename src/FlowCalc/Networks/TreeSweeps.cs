@@ -112,7 +112,7 @@ internal static class TreeSweeps
         {
             if (state.IsClosed[i]) continue;
             var point = network.Nozzles[i];
-            var tangent = path.Nozzle(state.Potential[point], state.Flow[point], network.NozzleArea[i]);
+            var tangent = path.Nozzle(point, state.Potential[point], state.Flow[point], network.NozzleArea[i]);
             state.Sums[point] = new() { G = tangent.G, T = tangent.T, R = tangent.R };
         }
     }

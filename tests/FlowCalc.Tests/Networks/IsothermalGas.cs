@@ -23,7 +23,7 @@ internal readonly struct IsothermalGas(double gasConstantTimesTemperature, doubl
     }
 
     // A choked nozzle of fixed flux per pressure: m = area · p / √(RT).
-    public NozzleTangent Nozzle(double potential, double flow, double area)
+    public NozzleTangent Nozzle(int point, double potential, double flow, double area)
     {
         var pressure = Pressure(potential);
         var slope = area / Math.Sqrt(gasConstantTimesTemperature) * ambientPressure / pressure;

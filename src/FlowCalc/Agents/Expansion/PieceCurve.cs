@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -133,14 +134,20 @@ internal sealed class PieceCurve
     /// <param name="place">The variable.</param>
     /// <param name="part">Part of the piece.</param>
     /// <param name="stretch">Which stretch.</param>
-    public ReadOnlySpan<double> Piece(double place, out double part, out int stretch)
+    public ReadOnlySpan<double> Piece(double place, out double part, out int stretch) => nodes.AsSpan(2 * quantities * Node(place, out part, out stretch), 4 * quantities);
+
+    // The node before a place.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    int Node(double place, out double part, out int stretch)
     {
-        stretch = pieces.Length - 1;
-        while (stretch > 0 && place < start[stretch]) stretch--;
-        var x = (place - start[stretch]) * inverse[stretch];
-        var i = (int)Math.Clamp(x, 0, pieces[stretch] - 1);
+        var s = start.Length - 1;
+        while (s > 0 && place < start[s]) s--;
+        stretch = s;
+        var x = (place - start[s]) * inverse[s];
+        // Not a number becomes 0.
+        var i = Math.Clamp((int)x, 0, pieces[s] - 1);
         part = x - i;
-        return nodes.AsSpan(2 * quantities * (first[stretch] + i), 4 * quantities);
+        return first[s] + i;
     }
 
     /// <summary>All quantities of a curve of four at a place, and their slopes by the variable.</summary>
@@ -149,8 +156,9 @@ internal sealed class PieceCurve
     /// <param name="slopes">Their slopes.</param>
     public void Four(double place, out Vector256<double> values, out Vector256<double> slopes)
     {
-        var piece = Piece(place, out var part, out var stretch);
-        var (a, b, c, d) = (Vector256.Create(piece), Vector256.Create(piece[4..]), Vector256.Create(piece[8..]), Vector256.Create(piece[12..]));
+        var piece = nodes.AsSpan(8 * Node(place, out var part, out var stretch), 16);
+        ref var at = ref MemoryMarshal.GetReference(piece);
+        var (a, b, c, d) = (Vector256.LoadUnsafe(ref at), Vector256.LoadUnsafe(ref at, 4), Vector256.LoadUnsafe(ref at, 8), Vector256.LoadUnsafe(ref at, 12));
         var rest = 1 - part;
         values = rest * rest * ((1 + 2 * part) * a + part * b) + part * part * ((3 - 2 * part) * c - rest * d);
         slopes = inverse[stretch] * (6 * part * rest * (c - a) + rest * (1 - 3 * part) * b + part * (3 * part - 2) * d);
