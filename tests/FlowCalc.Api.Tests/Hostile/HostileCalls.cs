@@ -18,6 +18,9 @@ sealed class HostileCalls(string path, Func<int, byte[]> documentOf, bool explai
     /// <summary>Whether the environment asks for many more of them.</summary>
     public static bool IsLong { get; } = Environment.GetEnvironmentVariable("FLOWCALC_LONG") == "1";
 
+    /// <summary>How many documents to send: what <c>FLOWCALC_COUNT</c> says, else few, or many where the run is a long one.</summary>
+    public static int Count(int few, int many) => int.TryParse(Environment.GetEnvironmentVariable("FLOWCALC_COUNT"), out var count) ? count : IsLong ? many : few;
+
     /// <summary>First seed.</summary>
     public static int FirstSeed { get; } = int.TryParse(Environment.GetEnvironmentVariable("FLOWCALC_SEED"), out var seed) ? seed : 0;
 

@@ -4,7 +4,7 @@ using FlowCalc.Api.Tests.Hosting;
 namespace FlowCalc.Api.Tests.Hostile;
 
 /// <summary>
-/// 10 000 documents for the flow and 1 500 for the discharge; 100 000 and 20 000 where the environment says <c>FLOWCALC_LONG=1</c>; from the seed in <c>FLOWCALC_SEED</c> on.
+/// 10 000 documents for the flow and 1 500 for the discharge; 100 000 and 20 000 where the environment says <c>FLOWCALC_LONG=1</c>, as many as <c>FLOWCALC_COUNT</c> where that is set; from the seed in <c>FLOWCALC_SEED</c> on.
 /// </summary>
 public sealed class HostileDocumentTests
 {
@@ -30,7 +30,7 @@ public sealed class HostileDocumentTests
     [Fact]
     public async Task Every_whole_job_however_hostile_gets_a_finite_check_or_a_stated_fault_in_time()
     {
-        var count = HostileCalls.IsLong ? 8_000 : 160;
+        var count = HostileCalls.Count(few: 160, many: 8_000);
         await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:CheckTime", "00:01:00"));
         var calls = new HostileCalls("/v1/check?today=2026-11-25", HostileDocuments.OfWholeJob);
 
@@ -46,7 +46,7 @@ public sealed class HostileDocumentTests
     [Fact]
     public async Task Every_document_of_a_gas_however_hostile_gets_a_discharge_whose_books_balance_or_a_stated_fault_in_time()
     {
-        var count = HostileCalls.IsLong ? 4_000 : 300;
+        var count = HostileCalls.Count(few: 300, many: 4_000);
         await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:DischargeTime", "00:01:00"));
         var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OfGasBottle), new CasesSeen());
 
@@ -60,7 +60,7 @@ public sealed class HostileDocumentTests
     [Fact]
     public async Task Every_document_however_hostile_gets_a_discharge_whose_books_balance_or_a_stated_fault_in_time()
     {
-        var count = HostileCalls.IsLong ? 20_000 : 1_500;
+        var count = HostileCalls.Count(few: 1_500, many: 20_000);
         await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:DischargeTime", "00:00:40"));
         var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OnBottle), new CasesSeen());
 
@@ -80,7 +80,7 @@ public sealed class HostileDocumentTests
     [Fact]
     public async Task Every_document_however_hostile_gets_a_finite_coverage_or_a_stated_fault_in_time()
     {
-        var count = HostileCalls.IsLong ? 10_000 : 400;
+        var count = HostileCalls.Count(few: 400, many: 10_000);
         await using var service = Service.With(("Limits:CoverageTime", "00:01:00"));
         var calls = new HostileCalls("/v1/coverage", HostileCoverage.Of);
 
@@ -96,7 +96,7 @@ public sealed class HostileDocumentTests
     [Fact]
     public async Task Every_request_for_sizes_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
     {
-        var count = HostileCalls.IsLong ? 5_000 : 150;
+        var count = HostileCalls.Count(few: 150, many: 5_000);
         await using var service = Service.With(("Limits:SizeTime", "00:01:00"), ("Limits:SizeWork", "1000"), ("Limits:SizePoints", "1000"));
         var calls = new HostileCalls("/v1/size", HostileSizings.Of);
 
@@ -110,7 +110,7 @@ public sealed class HostileDocumentTests
     [Fact]
     public async Task Every_study_of_tolerances_however_hostile_gets_a_finite_answer_or_a_stated_fault_in_time()
     {
-        var count = HostileCalls.IsLong ? 5_000 : 200;
+        var count = HostileCalls.Count(few: 200, many: 5_000);
         await using var service = Service.With(("Limits:ToleranceTime", "00:02:00"));
         var calls = new HostileCalls("/v1/tolerance", HostileTolerances.Of);
 
@@ -123,7 +123,7 @@ public sealed class HostileDocumentTests
     // Beside all other tests on a small machine a request may wait for its turn; alone it keeps the usual limit.
     static async Task AreRight(HostileCalls calls, int many, int few, params (string, string)[] patience)
     {
-        var count = HostileCalls.IsLong ? many : few;
+        var count = HostileCalls.Count(few, many);
         await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(patience);
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count);

@@ -10,6 +10,10 @@ namespace FlowCalc.Tests.Layouts;
 /// <param name="IsPlaced">Whether its points have places, so that lengths and bends follow from them.</param>
 public sealed record GeneratedLayout(string Json, int Points, bool IsPlaced)
 {
+    /// <summary>How many of them to try: what <c>FLOWCALC_COUNT</c> says, else 10 000, or 100 000 where <c>FLOWCALC_LONG</c> is 1.</summary>
+    public static int Count { get; } =
+        int.TryParse(Environment.GetEnvironmentVariable("FLOWCALC_COUNT"), out var count) ? count : Environment.GetEnvironmentVariable("FLOWCALC_LONG") == "1" ? 100_000 : 10_000;
+
     /// <summary>Documents of 2 to about 40 points.</summary>
     public static Gen<GeneratedLayout> Any { get; } = Of(40);
 
