@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using FlowCalc.Api.Tests.Hosting;
@@ -10,12 +11,19 @@ namespace FlowCalc.Api.Tests.Documentation;
 sealed class Contract(JsonElement document)
 {
     const string Components = "#/components/schemas/", Definitions = "#/$defs/";
+    const string Draft = "https://json-schema.org/draft/2020-12/schema", Address = "https://contract.test/schemas";
 
-    readonly Dictionary<string, JsonSchema> built = [];
+    // One serves all tests.
+    static readonly Lazy<Task<Contract>> Shipped = new(Ask);
+
+    readonly Lazy<BuildOptions> registered = new(() => Register(document));
+    readonly ConcurrentDictionary<string, JsonSchema> built = new();
 
     public JsonElement Document => document;
 
-    public static async Task<Contract> Published()
+    public static Task<Contract> Published() => Shipped.Value;
+
+    static async Task<Contract> Ask()
     {
         // The contract states the limits that the service is shipped with.
         await using var service = Service.AsShipped();
@@ -37,22 +45,21 @@ sealed class Contract(JsonElement document)
     /// <summary>What of an instance breaks a schema of the contract, fields that it does not know among it; empty where nothing does.</summary>
     public IReadOnlyList<string> Breaks(string schema, JsonElement instance)
     {
-        if (!built.TryGetValue(schema, out var known)) built[schema] = known = Build(schema);
-
-        var result = known.Evaluate(instance, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        var result = built.GetOrAdd(schema, name => JsonSchema.FromText(new JsonObject { ["$schema"] = Draft, ["$ref"] = Address + Definitions + name }.ToJsonString(), registered.Value)).Evaluate(instance, new EvaluationOptions { OutputFormat = OutputFormat.List });
 
         return result.IsValid ? [] : [.. result.Details!.Where(detail => detail.Errors is not null).SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}"))];
     }
 
-    JsonSchema Build(string schema)
+    // A second's work, so all of them are built once, at an address of their own, and one that is asked for is a reference to it.
+    static BuildOptions Register(JsonElement document)
     {
         var text = document.GetProperty("components").GetProperty("schemas").GetRawText().Replace(Components, Definitions, StringComparison.Ordinal);
         var definitions = JsonNode.Parse(text)!.AsObject();
         foreach (var (name, definition) in definitions)
             if (!name.StartsWith("Layout", StringComparison.Ordinal) && definition!["properties"] is not null)
                 definition["additionalProperties"] = false;
-        var whole = new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["$ref"] = Definitions + schema, ["$defs"] = definitions };
-
-        return JsonSchema.FromText(whole.ToJsonString());
+        var options = new BuildOptions { SchemaRegistry = new() };
+        JsonSchema.FromText(new JsonObject { ["$schema"] = Draft, ["$id"] = Address, ["$defs"] = definitions }.ToJsonString(), options);
+        return options;
     }
 }
