@@ -14,6 +14,9 @@ internal sealed class CasesSeen
     /// <summary>How many cases had a discharge.</summary>
     public int Answered => answered;
 
+    /// <summary>Why cases had none.</summary>
+    public IEnumerable<string> Failures => failures.Select(one => one.Failure);
+
     /// <summary>Looks at one answer; what is wrong with it, or null.</summary>
     /// <param name="seed">The document's seed.</param>
     /// <param name="document">The document, UTF-8.</param>

@@ -57,6 +57,28 @@ public sealed class HostileDocumentTests
         Assert.True(cases.Answered > count / 3, $"{cases.Answered} cases of {count} documents had a discharge.");
     }
 
+    // Each once ended in a failure: steps that became too small, a flow that did not settle, or an answer too late.
+    [Theory]
+    [InlineData(131)]
+    [InlineData(179)]
+    [InlineData(365)]
+    [InlineData(415)]
+    [InlineData(968)]
+    [InlineData(3081)]
+    [InlineData(3253)]
+    [InlineData(3941)]
+    public async Task Document_of_a_gas_that_once_had_no_discharge_has_one_now(int seed)
+    {
+        await using var service = Service.With(("Limits:DischargeTime", "00:01:00"));
+        var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OfGasBottle), new CasesSeen());
+
+        await calls.SendAsync(service, seed, 1, cases.Look);
+
+        Assert.Empty(calls.Wrong);
+        Assert.True(cases.Answered > 0);
+        Assert.Empty(cases.Failures);
+    }
+
     [Fact]
     public async Task Every_document_however_hostile_gets_a_discharge_whose_books_balance_or_a_stated_fault_in_time()
     {
