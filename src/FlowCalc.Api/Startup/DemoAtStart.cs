@@ -28,10 +28,17 @@ internal sealed partial class DemoAtStart(IOptions<StartupSettings> settings, Re
     // Printed here and not before it listens, so that no caller waits for a table that is for people alone.
     public async Task StartedAsync(CancellationToken cancellationToken)
     {
-        var solved = await solving;
-        if (!settings.Value.Demo) return;
-        if (solved is var (layout, flow)) DemoReport.Write(console, Demo.Of(layout, flow, cancellationToken));
-        if (server.Features.Get<IServerAddressesFeature>()?.Addresses is { Count: > 0 } addresses) DemoReport.WriteAddresses(console, addresses);
+        try
+        {
+            var solved = await solving;
+            if (!settings.Value.Demo) return;
+            if (solved is var (layout, flow)) DemoReport.Write(console, Demo.Of(layout, flow, cancellationToken));
+            if (server.Features.Get<IServerAddressesFeature>()?.Addresses is { Count: > 0 } addresses) DemoReport.WriteAddresses(console, addresses);
+        }
+        catch (OperationCanceledException) when (cancellationToken.IsCancellationRequested)
+        {
+            // Told to stop before it was all there: it stops as at any other time.
+        }
     }
 
     public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using FlowCalc.Api.Startup;
 using FlowCalc.Api.Tests.Hosting;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Options;
 
 namespace FlowCalc.Api.Tests.Startup;
 
@@ -44,6 +45,22 @@ public sealed class DemoReportTests
 
     [Fact]
     public async Task Nothing_is_printed_where_the_settings_say_so() => Assert.Empty(await Printed("false"));
+
+    [Fact]
+    public async Task Stop_while_the_demo_is_worked_out_is_no_failure_of_the_start()
+    {
+        await using var text = new StringWriter();
+        await using var service = Service.With(("Startup:Demo", "false"));
+        await using var watched = service.WithWebHostBuilder(host => host.ConfigureServices(services => services.AddSingleton(DemoConsole.Plain(text))));
+        var demo = ActivatorUtilities.CreateInstance<DemoAtStart>(watched.Services, Options.Create(new StartupSettings { Demo = true }));
+        using var stop = new CancellationTokenSource();
+        await demo.StartingAsync(stop.Token);
+        await stop.CancelAsync();
+
+        await demo.StartedAsync(stop.Token);
+
+        Assert.Empty(text.ToString());
+    }
 
     static async Task<string> Printed(string demo)
     {
