@@ -108,6 +108,10 @@ public sealed class QuantityFaultTests
     [InlineData("1/2 bar", "bar is a unit of pressure")]
     [InlineData("1/2 mm", "fractions are read for inches only")]
     [InlineData("1234567/8 in", "unknown unit /8 in")]
+    [InlineData("1/1234567 in", "unknown unit /1234567 in")]
+    [InlineData("/4 in", "does not start with a number")]
+    [InlineData("1 /4 in", "unknown unit /4 in")]
+    [InlineData("1/ in", "unknown unit / in")]
     public void A_fraction_that_is_no_size_in_inches_is_a_fault(string text, string expected) => Assert.Contains(expected, Fault(text, QuantityKind.Length), StringComparison.Ordinal);
 
     [Theory]
