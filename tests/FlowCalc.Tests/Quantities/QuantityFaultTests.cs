@@ -147,6 +147,30 @@ public sealed class QuantityFaultTests
         Assert.Contains("\"" + new string('7', 80) + "…\"", fault, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("12 mm")]
+    [InlineData("1/2 in")]
+    public void Text_of_two_hundred_bytes_is_read_and_of_one_more_is_a_fault(string text)
+    {
+        var (longest, longer) = (text.PadLeft(200), text.PadLeft(201));
+
+        Assert.True(QuantityReader.TryRead(longest, QuantityKind.Length, out _, out var fault), fault);
+        Assert.True(QuantityReader.TryRead(Encoding.UTF8.GetBytes(longest), QuantityKind.Length, out _, out fault), fault);
+        Assert.Contains("longer than 200 bytes", Fault(longer, QuantityKind.Length), StringComparison.Ordinal);
+        Assert.False(QuantityReader.TryRead(Encoding.UTF8.GetBytes(longer), QuantityKind.Length, out _, out fault));
+        Assert.Contains("longer than 200 bytes", fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_unit_apart_of_two_hundred_bytes_is_read_and_of_one_more_is_a_fault()
+    {
+        Assert.True(QuantityReader.TryRead(12.0, Encoding.UTF8.GetBytes("mm".PadLeft(200)), QuantityKind.Length, out _, out var fault), fault);
+        Assert.False(QuantityReader.TryRead(12.0, Encoding.UTF8.GetBytes("mm".PadLeft(201)), QuantityKind.Length, out _, out fault));
+        Assert.Contains("longer than 200 bytes", fault, StringComparison.Ordinal);
+        Assert.False(QuantityReader.TryRead(12.0, Encoding.UTF8.GetBytes(new string('x', 200)), QuantityKind.Length, out _, out fault));
+        Assert.Contains("unknown unit xx", fault, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_long_unit_apart_is_a_fault_that_echoes_eighty_characters()
     {

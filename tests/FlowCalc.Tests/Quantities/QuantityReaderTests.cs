@@ -221,6 +221,12 @@ public sealed class QuantityReaderTests
     }
 
     [Fact]
+    public void TryRead_refuses_no_text_at_all()
+    {
+        Assert.Throws<ArgumentNullException>(() => QuantityReader.TryRead((string)null!, QuantityKind.Length, out _, out _));
+    }
+
+    [Fact]
     public void TryRead_refuses_a_kind_that_does_not_exist()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => QuantityReader.TryRead("1 m", (QuantityKind)99, out _, out _));
