@@ -147,6 +147,12 @@ public sealed class QuantityFaultTests
         Assert.Contains("\"" + new string('7', 80) + "…\"", fault, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Long_text_of_characters_that_take_three_bytes_each_is_a_fault()
+    {
+        Assert.Contains("longer than 200 bytes", Fault(new string('\u221E', 300), QuantityKind.Length), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("12 mm")]
     [InlineData("1/2 in")]
