@@ -141,6 +141,27 @@ public sealed class CompressibleTubeTests
         Assert.Equal(Math.Log(5e6) - drop, state.Log[point], Math.Abs(drop) * 5e-4);
     }
 
+    [Fact]
+    public void A_nozzle_higher_than_the_pressure_can_lift_stays_dry_and_the_rest_flows_as_if_it_were_capped()
+    {
+        // 2 bar lift a liquid of 1300 kg/m³ some 16 m, and one that thins out as it boils not 60 m.
+        var path = new OmegaPath(1300, 1.5, 3e5, Ambient, 3e5, true);
+        var (tree, capped) = (new Tree(), new Tree());
+        var (root, only) = (tree.Add(-1, 0.008, 2, 0.02, 1), capped.Add(-1, 0.008, 2, 0.02, 1));
+        var high = root;
+        for (var i = 0; i < 12; i++) high = tree.Add(high, 0.006, 5, 0.02, 0, rise: 5);
+        tree.Nozzle(high, 2e-6);
+        var low = tree.Add(root, 0.006, 1, 0.02, 0);
+        tree.Nozzle(low, 2e-6);
+        capped.Nozzle(capped.Add(only, 0.006, 1, 0.02, 0), 2e-6);
+
+        var state = Solve(tree, path, 3e5);
+
+        Assert.Equal([true, false], state.Steady.IsClosed);
+        Assert.Equal(0, state.Steady.Flow[high]);
+        Near(Solve(capped, path, 3e5).Steady.Flow[0], state.Steady.Flow[low]);
+    }
+
     static void Near(double expected, double actual, double part = 1e-7) => Assert.Equal(expected, actual, expected * part);
 
     static double Disc(double diameter) => Math.PI / 4 * diameter * diameter;
