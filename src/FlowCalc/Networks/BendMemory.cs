@@ -9,7 +9,7 @@ namespace FlowCalc.Networks;
 /// <param name="length">Number of bends with the padding.</param>
 internal sealed class BendMemory(int length)
 {
-    // Relative change of a flow up to which the curve serves: its error is then below 1e-6 of the bend's loss.
+    // Relative change of a flow up to which the curve serves: its error is then below 1e-5 of the bend's loss, and 3e-5 where secondary flow sets in.
     const double Near = 5e-3;
 
     // Steps that Colebrook's 1/√f takes from its start until it is as good as that.

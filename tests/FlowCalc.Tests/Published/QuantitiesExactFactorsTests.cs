@@ -120,6 +120,10 @@ public sealed class QuantitiesExactFactorsTests
         }
     }
 
+    [Fact]
+    public void Every_unit_with_a_definition_is_in_the_table() =>
+        Assert.All(Exact.Keys, unit => Assert.Contains(UnitTable.All, entry => (entry.Kind, entry.Symbol) == unit));
+
     [Theory]
     [InlineData("1 in", QuantityKind.Length, 0.0254)]
     [InlineData("1 psi", QuantityKind.Pressure, 6894.757293168)]

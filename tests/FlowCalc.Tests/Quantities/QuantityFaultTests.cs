@@ -108,6 +108,10 @@ public sealed class QuantityFaultTests
     [InlineData("1/2 bar", "bar is a unit of pressure")]
     [InlineData("1/2 mm", "fractions are read for inches only")]
     [InlineData("1234567/8 in", "unknown unit /8 in")]
+    [InlineData("1/1234567 in", "unknown unit /1234567 in")]
+    [InlineData("/4 in", "does not start with a number")]
+    [InlineData("1 /4 in", "unknown unit /4 in")]
+    [InlineData("1/ in", "unknown unit / in")]
     public void A_fraction_that_is_no_size_in_inches_is_a_fault(string text, string expected) => Assert.Contains(expected, Fault(text, QuantityKind.Length), StringComparison.Ordinal);
 
     [Theory]
@@ -141,6 +145,36 @@ public sealed class QuantityFaultTests
 
         Assert.Contains("longer than 200 bytes", fault, StringComparison.Ordinal);
         Assert.Contains("\"" + new string('7', 80) + "…\"", fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Long_text_of_characters_that_take_three_bytes_each_is_a_fault()
+    {
+        Assert.Contains("longer than 200 bytes", Fault(new string('\u221E', 300), QuantityKind.Length), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("12 mm")]
+    [InlineData("1/2 in")]
+    public void Text_of_two_hundred_bytes_is_read_and_of_one_more_is_a_fault(string text)
+    {
+        var (longest, longer) = (text.PadLeft(200), text.PadLeft(201));
+
+        Assert.True(QuantityReader.TryRead(longest, QuantityKind.Length, out _, out var fault), fault);
+        Assert.True(QuantityReader.TryRead(Encoding.UTF8.GetBytes(longest), QuantityKind.Length, out _, out fault), fault);
+        Assert.Contains("longer than 200 bytes", Fault(longer, QuantityKind.Length), StringComparison.Ordinal);
+        Assert.False(QuantityReader.TryRead(Encoding.UTF8.GetBytes(longer), QuantityKind.Length, out _, out fault));
+        Assert.Contains("longer than 200 bytes", fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_unit_apart_of_two_hundred_bytes_is_read_and_of_one_more_is_a_fault()
+    {
+        Assert.True(QuantityReader.TryRead(12.0, Encoding.UTF8.GetBytes("mm".PadLeft(200)), QuantityKind.Length, out _, out var fault), fault);
+        Assert.False(QuantityReader.TryRead(12.0, Encoding.UTF8.GetBytes("mm".PadLeft(201)), QuantityKind.Length, out _, out fault));
+        Assert.Contains("longer than 200 bytes", fault, StringComparison.Ordinal);
+        Assert.False(QuantityReader.TryRead(12.0, Encoding.UTF8.GetBytes(new string('x', 200)), QuantityKind.Length, out _, out fault));
+        Assert.Contains("unknown unit xx", fault, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -91,6 +91,9 @@ public sealed class QuantityReaderTests
     [InlineData("-1 1/2 in", -1.5 * 0.0254)]
     [InlineData("5/4 in", 1.25 * 0.0254)]
     [InlineData("1/3 in", 1.0 / 3.0 * 0.0254)]
+    [InlineData("15/16 in", 0.9375 * 0.0254)]
+    [InlineData("12 11/64 in", 12.171875 * 0.0254)]
+    [InlineData("123456/123456 in", 0.0254)]
     public void TryRead_takes_fractions_of_an_inch(string text, double expected)
     {
         Assert.True(QuantityReader.TryRead(text, QuantityKind.Length, out var reading, out var fault), fault);
@@ -161,6 +164,12 @@ public sealed class QuantityReaderTests
     [InlineData("179769313486231570000000000000000000000 m", 1.7976931348623157e38)]
     [InlineData("2.2250738585072011e-308 m", 2.2250738585072011e-308)]
     [InlineData("123456789012345678901234567890e-29 m", 1.2345678901234567890123456789)]
+    [InlineData("18446744073709551616 m", 18446744073709551616.0)]
+    [InlineData("0.00000000000000000000000000000000000000000000000000000000000000000000000000000001e1 m", 1e-79)]
+    [InlineData("1e22 m", 1e22)]
+    [InlineData("1e-22 m", 1e-22)]
+    [InlineData("3e23 m", 3e23)]
+    [InlineData("9007199254740993e23 m", 9007199254740993e23)]
     public void TryRead_gives_the_nearest_double_of_a_long_number(string text, double expected)
     {
         Assert.True(QuantityReader.TryRead(text, QuantityKind.Length, out var reading, out _));
@@ -209,6 +218,12 @@ public sealed class QuantityReaderTests
                 Assert.True(QuantityReader.TryRead("3 µm", QuantityKind.Length, out _, out _));
             }
         }
+    }
+
+    [Fact]
+    public void TryRead_refuses_no_text_at_all()
+    {
+        Assert.Throws<ArgumentNullException>(() => QuantityReader.TryRead((string)null!, QuantityKind.Length, out _, out _));
     }
 
     [Fact]

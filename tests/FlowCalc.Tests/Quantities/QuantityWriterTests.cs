@@ -16,11 +16,32 @@ public sealed class QuantityWriterTests
     [InlineData(QuantityKind.KFactor, "L/min/bar^0.5", "US gal/min/psi^0.5", "m3/s/Pa^0.5")]
     [InlineData(QuantityKind.FlowCoefficient, "m3/h", "Cv", "m3/s/Pa^0.5")]
     [InlineData(QuantityKind.Stress, "MPa", "psi", "Pa")]
+    [InlineData(QuantityKind.Area, "m2", "ft2", "m2")]
+    [InlineData(QuantityKind.Mass, "kg", "lb", "kg")]
+    [InlineData(QuantityKind.Density, "kg/m3", "lb/ft3", "kg/m3")]
+    [InlineData(QuantityKind.Viscosity, "mPa·s", "cP", "Pa·s")]
+    [InlineData(QuantityKind.Angle, "°", "°", "rad")]
+    [InlineData(QuantityKind.Force, "N", "lbf", "N")]
+    [InlineData(QuantityKind.Current, "A", "A", "A")]
+    [InlineData(QuantityKind.Voltage, "V", "V", "V")]
+    [InlineData(QuantityKind.Resistance, "ohm", "ohm", "ohm")]
+    [InlineData(QuantityKind.Acceleration, "m/s2", "ft/s2", "m/s2")]
+    [InlineData(QuantityKind.Capacitance, "F", "F", "F")]
+    [InlineData(QuantityKind.Energy, "J", "J", "J")]
+    [InlineData(QuantityKind.WettingRate, "L/min/m2", "US gal/min/ft2", "m3/s/m2")]
     public void Write_takes_the_unit_of_the_system(QuantityKind kind, string metric, string us, string si)
     {
         Assert.Equal(metric, QuantityWriter.Write(1.0, kind, UnitSystem.Metric).Unit);
         Assert.Equal(us, QuantityWriter.Write(1.0, kind, UnitSystem.Us).Unit);
         Assert.Equal(si, QuantityWriter.Write(1.0, kind, UnitSystem.Si).Unit);
+    }
+
+    [Fact]
+    public void WriteAbsolute_says_so_in_the_unit()
+    {
+        Assert.Equal(new WrittenQuantity(1.01325, "bara"), QuantityWriter.WriteAbsolute(101_325, UnitSystem.Metric));
+        Assert.Equal("psia", QuantityWriter.WriteAbsolute(101_325, UnitSystem.Us).Unit);
+        Assert.Equal(new WrittenQuantity(101_325, "Pa(a)"), QuantityWriter.WriteAbsolute(101_325, UnitSystem.Si));
     }
 
     [Fact]
@@ -109,6 +130,26 @@ public sealed class QuantityWriterTests
         Assert.Equal(expected, QuantityWriter.Text(si, kind, system, digits));
     }
 
+    [Theory]
+    [InlineData(QuantityKind.Length, UnitSystem.Metric, 0.2, "0.2 m", 0.19, "190 mm")]
+    [InlineData(QuantityKind.Length, UnitSystem.Metric, 1e-4, "0.1 mm", 9e-5, "90 µm")]
+    [InlineData(QuantityKind.Length, UnitSystem.Us, 0.3048, "1 ft", 0.2794, "11 in")]
+    [InlineData(QuantityKind.Area, UnitSystem.Metric, 0.01, "0.01 m2", 0.009, "9000 mm2")]
+    [InlineData(QuantityKind.Area, UnitSystem.Us, 0.09290304, "1 ft2", 0.0064516, "10 in2")]
+    [InlineData(QuantityKind.Volume, UnitSystem.Metric, 1e-4, "0.1 L", 9e-5, "90 mL")]
+    [InlineData(QuantityKind.Volume, UnitSystem.Us, 3.785411784e-4, "0.1 US gal", 1.6387064e-4, "10 in3")]
+    [InlineData(QuantityKind.Mass, UnitSystem.Metric, 0.1, "0.1 kg", 0.09, "90 g")]
+    [InlineData(QuantityKind.Current, UnitSystem.Metric, 0.1, "0.1 A", 0.09, "90 mA")]
+    [InlineData(QuantityKind.Current, UnitSystem.Us, 0.1, "0.1 A", -0.09, "-90 mA")]
+    [InlineData(QuantityKind.Resistance, UnitSystem.Metric, 0.1, "0.1 ohm", 0.09, "90 mohm")]
+    [InlineData(QuantityKind.Resistance, UnitSystem.Us, 0.1, "0.1 ohm", 0.09, "90 mohm")]
+    public void Text_takes_a_smaller_unit_below_its_limit_and_not_at_it(
+        QuantityKind kind, UnitSystem system, double limit, string atLimit, double below, string belowLimit)
+    {
+        Assert.Equal(atLimit, QuantityWriter.Text(limit, kind, system, 3));
+        Assert.Equal(belowLimit, QuantityWriter.Text(below, kind, system, 3));
+    }
+
     [Fact]
     public void Text_stays_text_for_a_value_that_is_not_finite()
     {
@@ -129,5 +170,7 @@ public sealed class QuantityWriterTests
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => QuantityWriter.Write(1.0, (QuantityKind)99, UnitSystem.Metric));
         Assert.Throws<ArgumentOutOfRangeException>(() => QuantityWriter.Write(1.0, QuantityKind.Length, (UnitSystem)99));
+        Assert.Throws<ArgumentOutOfRangeException>(() => QuantityWriter.Write(1.0, (QuantityKind)Enum.GetValues<QuantityKind>().Length, UnitSystem.Metric));
+        Assert.Throws<ArgumentOutOfRangeException>(() => QuantityWriter.Write(1.0, QuantityKind.Length, (UnitSystem)Enum.GetValues<UnitSystem>().Length));
     }
 }

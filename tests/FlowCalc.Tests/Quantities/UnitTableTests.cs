@@ -52,26 +52,29 @@ public sealed class UnitTableTests
 
     [Theory]
     [InlineData(QuantityKind.Length, "m cm mm \u00B5m \u03BCm um in ft")]
-    [InlineData(QuantityKind.Area, "m2 cm2 mm2 m² cm² mm² m^2")]
-    [InlineData(QuantityKind.Volume, "m3 L mL in3 ft3 m³ in³ ft³")]
+    [InlineData(QuantityKind.Area, "m2 cm2 mm2 in2 ft2 m² cm² mm² in² ft² m^2 cm^2 mm^2 in^2 ft^2")]
+    [InlineData(QuantityKind.Volume, "m3 L l mL ml in3 ft3 m³ in³ ft³ m^3")]
     [InlineData(QuantityKind.Pressure, "bar mbar Pa kPa MPa psi barg mbarg Pag kPag MPag psig bar(g) mbar(g) Pa(g) kPa(g) MPa(g) psi(g) bara mbara Paa kPaa MPaa psia bar(a) mbar(a) Pa(a) kPa(a) MPa(a) psi(a)")]
     [InlineData(QuantityKind.Mass, "kg g lb")]
-    [InlineData(QuantityKind.Density, "kg/m3 kg/m³ kg/L g/cm3 g/cm³ lb/ft3 lb/ft³")]
-    [InlineData(QuantityKind.VolumeFlow, "m3/s m³/s m3/h m³/h L/s L/min mL/s")]
+    [InlineData(QuantityKind.Density, "kg/m3 kg/m³ kg/m^3 kg/L kg/l g/cm3 g/cm³ lb/ft3 lb/ft³")]
+    [InlineData(QuantityKind.VolumeFlow, "m3/s m³/s m3/h m³/h L/s l/s L/min l/min mL/s ml/s")]
     [InlineData(QuantityKind.MassFlow, "kg/s kg/min g/s lb/s lb/min")]
-    [InlineData(QuantityKind.KFactor, "L/min/bar^0.5 L/min/√bar")]
-    [InlineData(QuantityKind.FlowCoefficient, "m3/h m³/h Cv")]
-    [InlineData(QuantityKind.Viscosity, "Pa·s Pa.s mPa·s mPa.s cP")]
-    [InlineData(QuantityKind.Temperature, "°C degC °F degF K")]
-    [InlineData(QuantityKind.Time, "s ms min")]
+    [InlineData(QuantityKind.KFactor, "L/min/bar^0.5 L/min/√bar l/min/bar^0.5 l/min/√bar m3/s/Pa^0.5 m3/s/√Pa")]
+    [InlineData(QuantityKind.FlowCoefficient, "m3/h m³/h Kv Cv m3/s/Pa^0.5 m3/s/√Pa")]
+    [InlineData(QuantityKind.Viscosity, "Pa·s Pa.s Pa\u22C5s mPa·s mPa.s mPa\u22C5s cP")]
+    [InlineData(QuantityKind.Temperature, "°C degC \u2103 °F degF \u2109 K")]
+    [InlineData(QuantityKind.Time, "s ms min h")]
     [InlineData(QuantityKind.Angle, "° deg rad")]
     [InlineData(QuantityKind.Force, "N kN lbf")]
     [InlineData(QuantityKind.Current, "A mA")]
-    [InlineData(QuantityKind.Voltage, "V")]
-    [InlineData(QuantityKind.Resistance, "ohm \u03A9 \u2126 mohm")]
-    [InlineData(QuantityKind.Speed, "m/s ft/s")]
-    [InlineData(QuantityKind.Acceleration, "m/s2 m/s²")]
-    [InlineData(QuantityKind.Stress, "MPa N/mm2 N/mm² GPa Pa psi ksi")]
+    [InlineData(QuantityKind.Voltage, "V mV")]
+    [InlineData(QuantityKind.Resistance, "ohm \u03A9 \u2126 mohm m\u03A9 m\u2126 kohm k\u03A9 k\u2126")]
+    [InlineData(QuantityKind.Speed, "m/s km/h ft/s mph mi/h")]
+    [InlineData(QuantityKind.Acceleration, "m/s2 m/s² ft/s2 ft/s² g gn")]
+    [InlineData(QuantityKind.Stress, "MPa N/mm2 N/mm² GPa kN/mm2 kN/mm² Pa N/m2 N/m² psi ksi")]
+    [InlineData(QuantityKind.Capacitance, "F mF \u00B5F \u03BCF uF")]
+    [InlineData(QuantityKind.Energy, "J mJ")]
+    [InlineData(QuantityKind.WettingRate, "m3/s/m2 m³/s/m² L/min/m2 l/min/m2 L/min/m²")]
     public void The_promised_spellings_are_read(QuantityKind kind, string spellings)
     {
         foreach (var spelling in spellings.Split(' '))
@@ -83,6 +86,11 @@ public sealed class UnitTableTests
     [InlineData("US gal/min", QuantityKind.VolumeFlow)]
     [InlineData("US gal/min/psi^0.5", QuantityKind.KFactor)]
     [InlineData("US gal/min/√psi", QuantityKind.KFactor)]
+    [InlineData("US gpm", QuantityKind.VolumeFlow)]
+    [InlineData("US gpm/psi^0.5", QuantityKind.KFactor)]
+    [InlineData("US gpm/√psi", QuantityKind.KFactor)]
+    [InlineData("US gal/min/ft2", QuantityKind.WettingRate)]
+    [InlineData("US gpm/ft2", QuantityKind.WettingRate)]
     public void A_gallon_that_says_whose_is_read(string unit, QuantityKind kind)
     {
         Assert.True(QuantityReader.TryRead("1 " + unit, kind, out _, out var fault), fault);
@@ -92,5 +100,14 @@ public sealed class UnitTableTests
     public void FittingUnits_lists_the_main_spellings()
     {
         Assert.Equal("m, cm, mm, µm, in, ft", UnitTable.FittingUnits(QuantityKind.Length));
+    }
+
+    [Fact]
+    public void A_kind_that_does_not_exist_has_no_units()
+    {
+        var none = (QuantityKind)Enum.GetValues<QuantityKind>().Length;
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => UnitTable.Of(none));
+        Assert.Throws<ArgumentOutOfRangeException>(() => UnitTable.FittingUnits(none));
     }
 }

@@ -72,6 +72,7 @@ public class FrictionClosedFormTests
 
         Assert.Equal(64 / 23.2, CurvedTube.Factor(23.2, radiusOverBore), tolerance: 1e-14);
         Assert.Equal((64 / 20.0, -64 / 400.0), CurvedTube.FactorWithSlope(20, radiusOverBore));
+        Assert.Equal(-64 / (23.2 * 23.2), CurvedTube.FactorWithSlope(23.2, radiusOverBore).Slope, tolerance: 1e-14);
         Assert.True(CurvedTube.Factor(40, radiusOverBore) > 64 / 40.0);
     }
 }

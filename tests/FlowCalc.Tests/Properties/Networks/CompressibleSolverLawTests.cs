@@ -24,6 +24,29 @@ public sealed class CompressibleSolverLawTests
     public void Random_trees_of_flashing_liquid_settle(bool hasRises, bool hasTees, bool isWild, int mostStatedFailures) =>
         Try(hasRises, hasTees, isWild, mostStatedFailures, random => new OmegaPath(1300, 1.5, Pressure(random), RandomNetwork.Ambient, Pressure(random), hasHeads: true));
 
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(0.9)]
+    [InlineData(1.0)]
+    public void A_start_from_another_answer_ends_at_the_same_flows(double part)
+    {
+        for (var seed = 0; seed < 60; seed++)
+        {
+            var random = new RandomNetwork(seed, hasRises: false, hasTees: true, isWild: false);
+            var pressure = Pressure(random);
+            var path = new IsothermalPath(296.8, 288, 1.4, RandomNetwork.Ambient, pressure, hasHeads: true);
+            var (cold, warm) = (new CompressibleState(random.Network, random.Area), new CompressibleState(random.Network, random.Area));
+            var token = TestContext.Current.CancellationToken;
+
+            Assert.True(CompressibleSolver.Solve(cold, path, pressure, CompressibleSolver.Tight, token).Converged);
+            Assert.True(CompressibleSolver.Solve(warm, path, RandomNetwork.Ambient + part * (pressure - RandomNetwork.Ambient), CompressibleSolver.Tight, token).Converged);
+            Assert.True(CompressibleSolver.Solve(warm, path, pressure, CompressibleSolver.Tight, token).Converged);
+
+            for (var j = 0; j < random.Network.Count; j++)
+                Assert.Equal(cold.Steady.Flow[j], warm.Steady.Flow[j], tolerance: 1e-6 * cold.Steady.Flow[0]);
+        }
+    }
+
     static double Pressure(RandomNetwork random) => Math.Max(random.Pressure, 3e5);
 
     static void Try<TPath>(bool hasRises, bool hasTees, bool isWild, int mostStatedFailures, Func<RandomNetwork, TPath> path) where TPath : struct, ICompressiblePath
