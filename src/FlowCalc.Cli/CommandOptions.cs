@@ -12,7 +12,7 @@ sealed class CommandOptions
 
     readonly Argument<string> file = new("file") { Description = "The document; - or nothing for standard input.", DefaultValueFactory = _ => Dash };
 
-    readonly Option<UnitSystem> units = new("--units") { Description = "Units of the answer: metric, us or si.", DefaultValueFactory = _ => UnitSystem.Metric };
+    readonly Option<UnitSystem> units = Word(new Option<UnitSystem>("--units") { Description = "Units of the answer: metric, us or si.", DefaultValueFactory = _ => UnitSystem.Metric });
 
     readonly Option<bool> json = new("--json") { Description = "Answer in JSON, as the service does." };
 
@@ -41,8 +41,24 @@ sealed class CommandOptions
         return whole.ToArray();
     }
 
+    /// <summary>Takes the words of an option's kind alone, and not the numbers that stand behind them.</summary>
+    /// <param name="option">The option.</param>
+    public static Option<T> Word<T>(Option<T> option) where T : struct, Enum
+    {
+        option.AcceptOnlyFromAmong(StringComparer.OrdinalIgnoreCase, Enum.GetNames<T>().Select(name => name.ToLowerInvariant()).ToArray());
+        return option;
+    }
+
     /// <summary>An option that names the file to write.</summary>
-    public static Option<string?> Output() => new("--output", "-o") { Description = "The file to write; standard output where left out." };
+    public static Option<string?> Output()
+    {
+        var option = new Option<string?>("--output", "-o") { Description = "The file to write; standard output where left out." };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: "" }]) result.AddError("--output: no file is named.");
+        });
+        return option;
+    }
 
     /// <summary>Writes a file, or standard output where none is named.</summary>
     /// <exception cref="IOException">It cannot be written.</exception>

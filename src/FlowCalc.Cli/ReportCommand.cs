@@ -17,7 +17,7 @@ static class ReportCommand
         var output = CommandOptions.Output();
         var format = new Option<string?>("--format") { Description = "pdf or html; by the file's ending where left out, else html." };
         format.AcceptOnlyFromAmong("pdf", "html");
-        var paper = new Option<PaperSize>("--paper") { Description = "a4 or letter.", DefaultValueFactory = _ => PaperSize.A4 };
+        var paper = CommandOptions.Word(new Option<PaperSize>("--paper") { Description = "a4 or letter.", DefaultValueFactory = _ => PaperSize.A4 });
         var date = new Option<string?>("--date") { Description = "The date that it bears, as it is to stand there; a blank where left out." };
         var by = new Option<string?>("--by") { Description = "Who prepared it, as it is to stand there; a blank where left out." };
         var today = CommandOptions.Day();

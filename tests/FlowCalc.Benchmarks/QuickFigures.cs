@@ -16,7 +16,8 @@ internal static class QuickFigures
 
     static int Samples => IsBrief ? 5 : 15;
 
-    static int WarmUpMilliseconds => IsBrief ? 200 : 500;
+    // The runtime is done compiling anew what a whole discharge calls after about a second.
+    static int WarmUpMilliseconds => IsBrief ? 200 : 1_500;
 
     public static void Print(IEnumerable<int> sizes)
     {

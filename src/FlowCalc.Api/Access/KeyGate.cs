@@ -1,4 +1,3 @@
-using System.Net;
 using FlowCalc.Api.Faults;
 
 namespace FlowCalc.Api.Access;
@@ -19,8 +18,6 @@ internal sealed class KeyGate(RequestDelegate next, AccessSettings settings, Key
     {
         if (context.Request.Path.StartsWithSegments("/health")) return true;
         if (keys.IsEmpty && settings.WithoutKeys) return true;
-        // No address at all means a caller in this very process.
-        var isOwn = context.Connection.RemoteIpAddress is not { } address || IPAddress.IsLoopback(address);
-        return isOwn && !settings.AskLoopback;
+        return !settings.AskLoopback && OwnMachine.Asks(context);
     }
 }

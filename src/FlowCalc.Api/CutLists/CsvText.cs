@@ -18,10 +18,23 @@ internal sealed class CsvText
     {
         Separate();
         if (string.IsNullOrEmpty(field)) return this;
-        if (field[0] is '=' or '+' or '-' or '@' or < ' ' or '＝' or '＋' or '－' or '＠') field = "'" + field;
+        field = Plain(field);
         if (field.AsSpan().ContainsAny(",\"\r\n'")) text.Append('"').Append(field.Replace("\"", "\"\"", StringComparison.Ordinal)).Append('"');
         else text.Append(field);
         return this;
+    }
+
+    // A spreadsheet that separates by semicolons or tabs begins a cell behind each of them, quoted or not.
+    static string Plain(string field)
+    {
+        var plain = new StringBuilder(field.Length + 1);
+        for (var at = 0; at < field.Length; at++)
+        {
+            var begins = at == 0 || field[at - 1] is ';' or '\t';
+            if (begins && field[at] is '=' or '+' or '-' or '@' or < ' ' or '＝' or '＋' or '－' or '＠') plain.Append('\'');
+            plain.Append(field[at]);
+        }
+        return plain.ToString();
     }
 
     /// <summary>Adds a number; null for an empty field.</summary>

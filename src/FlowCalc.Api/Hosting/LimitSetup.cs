@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Net;
+using System.Net.Sockets;
 using System.Threading.RateLimiting;
+using FlowCalc.Api.Access;
 using FlowCalc.Api.Faults;
 using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.Extensions.Options;
@@ -18,8 +20,8 @@ internal static class LimitSetup
     {
         builder.Services.AddOptions<ServiceLimits>()
             .Bind(builder.Configuration.GetSection(ServiceLimits.Section), binder => binder.ErrorOnUnknownConfiguration = true)
-            .Validate(limits => limits.AreInRange(), $"A value of the section {ServiceLimits.Section} is outside its range.")
             .ValidateOnStart();
+        builder.Services.AddSingleton<IValidateOptions<ServiceLimits>, LimitRanges>();
         builder.Services.AddSingleton(services => services.GetRequiredService<IOptions<ServiceLimits>>().Value);
 
         builder.Services.AddSingleton<CaseThreads>();
@@ -50,16 +52,23 @@ internal static class LimitSetup
 
     static RateLimitPartition<IPAddress> OfAddress(HttpContext context, ServiceLimits limits)
     {
-        // No address at all means a caller in this very process.
-        var address = context.Connection.RemoteIpAddress ?? IPAddress.Loopback;
-        if (IPAddress.IsLoopback(address) && !limits.CountLoopback)
-            return RateLimitPartition.GetNoLimiter(IPAddress.Loopback);
-        return RateLimitPartition.GetSlidingWindowLimiter(address, _ => new SlidingWindowRateLimiterOptions
+        if (!limits.CountLoopback && OwnMachine.Asks(context)) return RateLimitPartition.GetNoLimiter(IPAddress.None);
+        return RateLimitPartition.GetSlidingWindowLimiter(Counted(context.Connection.RemoteIpAddress ?? IPAddress.Loopback), _ => new SlidingWindowRateLimiterOptions
         {
             PermitLimit = limits.RequestsPerMinute,
             Window = TimeSpan.FromMinutes(1),
             SegmentsPerWindow = 6,
         });
+    }
+
+    // Of IPv6 a caller has a whole network of 64 bits to choose addresses from, so that network is counted as one.
+    static IPAddress Counted(IPAddress address)
+    {
+        if (address.IsIPv4MappedToIPv6) return address.MapToIPv4();
+        if (address.AddressFamily != AddressFamily.InterNetworkV6) return address;
+        var bytes = address.GetAddressBytes();
+        bytes.AsSpan(8).Clear();
+        return new IPAddress(bytes);
     }
 
     static async ValueTask Refuse(OnRejectedContext rejected, ServiceLimits limits)

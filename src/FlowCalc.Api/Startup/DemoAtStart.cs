@@ -39,6 +39,11 @@ internal sealed partial class DemoAtStart(IOptions<StartupSettings> settings, Re
         {
             // Told to stop before it was all there: it stops as at any other time.
         }
+        catch (Exception unforeseen) when (solving.IsCompletedSuccessfully)
+        {
+            // The service answers all the same, so a table that cannot be made or printed does not end it.
+            LogUnprinted(unforeseen);
+        }
     }
 
     public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
@@ -70,4 +75,7 @@ internal sealed partial class DemoAtStart(IOptions<StartupSettings> settings, Re
 
     [LoggerMessage(Level = LogLevel.Error, Message = "The demo layout has no answer, so this service is not ready. {Why}")]
     partial void LogFaults(string why);
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "The demo could not be shown.")]
+    partial void LogUnprinted(Exception unforeseen);
 }

@@ -76,8 +76,10 @@ public static class EpanetInput
             Line($"{RunName(at)} {PointName(run.From)} {PointName(run.To)} {pipe.Length} {run.Tube.Bore.Millimeters} {run.Tube.Roughness.Millimeters} {pipe.Coefficient} OPEN ;{Said(run.Id)}");
         }
         Line($"[EMITTERS]");
+        // An emitter takes in what it can draw as well; a nozzle that height holds shut is left without one.
+        var open = flow.Nozzles.Where(nozzle => nozzle.MassFlow.KilogramsPerSecond > 0).Select(nozzle => nozzle.Point).ToHashSet();
         for (var at = 0; at < layout.Points.Length; at++)
-            if (layout.Points[at] is Nozzle nozzle) Line($"{PointName(at)} {KFactor.ToEffectiveArea(nozzle.KFactor) * Math.Sqrt(2 * EngineGravity) * 1e3} ;{Said(nozzle.Id)}");
+            if (layout.Points[at] is Nozzle nozzle && open.Contains(at)) Line($"{PointName(at)} {KFactor.ToEffectiveArea(nozzle.KFactor) * Math.Sqrt(2 * EngineGravity) * 1e3} ;{Said(nozzle.Id)}");
         Line($"[OPTIONS]");
         foreach (var option in (string[])["UNITS LPS", "PRESSURE METERS", "HEADLOSS D-W", "SPECIFIC GRAVITY 1", "EMITTER EXPONENT 0.5", "TRIALS 200", "ACCURACY 0.00001", "UNBALANCED STOP"]) Line($"{option}");
         // A multiple of the engine's own 1.1e-5 ft²/s would be taken for one above 1e-3; this is the viscosity itself, m²/s.

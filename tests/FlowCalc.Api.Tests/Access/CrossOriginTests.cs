@@ -1,6 +1,5 @@
 using System.Net;
 using FlowCalc.Api.Access;
-using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;
 
@@ -49,21 +48,46 @@ public sealed class CrossOriginTests(Service service)
     }
 
     [Theory]
-    [InlineData("203.0.113.9", "", true)]
-    [InlineData("10.1.2.3", "10.0.0.0/8", false)]
-    [InlineData("10.1.2.3", "10.1.2.3", false)]
-    [InlineData("203.0.113.9", "10.0.0.0/8", true)]
-    public async Task A_forwarded_address_is_believed_of_a_trusted_proxy_alone(string proxy, string trusted, bool isRefused)
+    [InlineData("203.0.113.9", "", false)]
+    [InlineData("10.1.2.3", "10.0.0.0/8", true)]
+    [InlineData("10.1.2.3", "10.1.2.3", true)]
+    [InlineData("203.0.113.9", "10.0.0.0/8", false)]
+    [InlineData("127.0.0.1", "", false)]
+    public async Task A_forwarded_address_is_believed_of_a_trusted_proxy_alone(string proxy, string trusted, bool isBelieved)
     {
-        // The proxy says that the caller is this machine itself, which needs no key.
-        (string, string)[] settings = trusted.Length > 0 ? [("Access:Keys:0", "a-key-of-a-workshop-42"), ("Access:Proxies:0", trusted)] : [("Access:Keys:0", "a-key-of-a-workshop-42")];
-        await using var behind = new CallerFrom(IPAddress.Parse(proxy), settings);
-        using var caller = behind.Caller();
-        caller.DefaultRequestHeaders.Add("X-Forwarded-For", "127.0.0.1");
+        List<(string, string)> settings = [("Access:WithoutKeys", "true"), ("Limits:RequestsPerMinute", "1")];
+        if (trusted.Length > 0) settings.Add(("Access:Proxies:0", trusted));
+        await using var behind = new CallerFrom(IPAddress.Parse(proxy), [.. settings]);
 
-        using var answer = await caller.PostFlow(Documents.Small);
+        // Each of two callers may ask once; where the proxy is not believed both are the one address that it has.
+        await Ask("198.51.100.1", 200);
+        await Ask("198.51.100.2", isBelieved ? 200 : 429);
 
-        Assert.Equal(isRefused ? HttpStatusCode.Unauthorized : HttpStatusCode.OK, answer.StatusCode);
+        async Task Ask(string forwarded, int status)
+        {
+            using var caller = behind.Caller();
+            caller.DefaultRequestHeaders.Add("X-Forwarded-For", forwarded);
+            using var answer = await caller.Get("/v1/examples");
+            Assert.Equal(status, (int)answer.StatusCode);
+        }
+    }
+
+    [Theory]
+    [InlineData("2001:db8:1:2::1", "2001:db8:1:2:9:9:9:9", 429)]
+    [InlineData("2001:db8:1:2::1", "2001:db8:1:3::1", 200)]
+    [InlineData("::ffff:198.51.100.1", "::ffff:198.51.100.2", 200)]
+    public async Task A_network_of_64_bits_is_counted_as_one_caller(string one, string other, int status)
+    {
+        await using var behind = new CallerFrom(IPAddress.Parse("10.1.2.3"), ("Access:WithoutKeys", "true"), ("Limits:RequestsPerMinute", "1"), ("Access:Proxies:0", "10.1.2.3"));
+        using var first = behind.Caller();
+        using var second = behind.Caller();
+        first.DefaultRequestHeaders.Add("X-Forwarded-For", one);
+        second.DefaultRequestHeaders.Add("X-Forwarded-For", other);
+
+        await first.Get("/v1/examples").Json(200);
+
+        using var answer = await second.Get("/v1/examples");
+        Assert.Equal(status, (int)answer.StatusCode);
     }
 
     [Theory]

@@ -76,6 +76,23 @@ public sealed class KeyTests
     }
 
     [Theory]
+    [InlineData("", "203.0.113.9")]
+    [InlineData("", "127.0.0.1")]
+    [InlineData("127.0.0.0/8", "127.0.0.1")]
+    [InlineData("127.0.0.0/8", "::1")]
+    [InlineData("127.0.0.0/8", "127.0.0.1, 127.9.9.9")]
+    public async Task Whoever_came_through_a_proxy_is_not_this_machine_whatever_the_header_claims(string proxy, string forwarded)
+    {
+        await using var service = proxy.Length > 0
+            ? From(IPAddress.Loopback, ("Access:Keys:0", Key), ("Access:Proxies:0", proxy))
+            : From(IPAddress.Loopback, ("Access:Keys:0", Key));
+        using var caller = service.Caller();
+        caller.DefaultRequestHeaders.Add("X-Forwarded-For", forwarded);
+
+        await caller.PostFlow(Documents.Small).Fault(401);
+    }
+
+    [Theory]
     [InlineData("127.0.0.1")]
     [InlineData("::1")]
     public async Task A_caller_on_this_machine_needs_no_key_unless_it_is_asked_too(string address)

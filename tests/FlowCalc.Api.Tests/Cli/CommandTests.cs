@@ -109,6 +109,8 @@ public sealed class CommandTests(Service service) : IDisposable
     [InlineData("", "flow", "is empty")]
     [InlineData("{}", "pour", "pour")]
     [InlineData("{}", "flow --units imperial", "imperial")]
+    [InlineData("{}", "flow --units 7", "'7'")]
+    [InlineData("{}", "report --paper 9 --format pdf", "'9'")]
     [InlineData("{}", "flow no-such-file.json", "no-such-file.json")]
     [InlineData("{}", "check --today tomorrow", "tomorrow")]
     [InlineData("{}", "", "command")]

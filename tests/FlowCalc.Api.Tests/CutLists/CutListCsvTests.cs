@@ -99,6 +99,17 @@ public sealed class CutListCsvTests(Service service) : IDisposable
         Assert.Contains(Rows(await Text(document, "?format=csv")), row => row[0] == "'" + id);
     }
 
+    [Theory]
+    [InlineData("a;=1+1", "a;'=1+1")]
+    [InlineData("a;b;@SUM(A1)", "a;b;'@SUM(A1)")]
+    [InlineData("a;b-c", "a;b-c")]
+    public async Task Formula_behind_a_semicolon_has_an_apostrophe_before_it_too(string id, string told)
+    {
+        var document = Documents.SmallWith(small => small["runs"]![0]!["id"] = id);
+
+        Assert.Contains(Rows(await Text(document, "?format=csv")), row => row[0] == told);
+    }
+
     [Fact]
     public async Task Id_with_commas_and_quotes_comes_back_whole_and_a_mark_stands_before_letters_beyond_ascii()
     {

@@ -65,7 +65,8 @@ public sealed class SettingTests
 
         var thrown = await Assert.ThrowsAsync<OptionsValidationException>(() => service.StartAsync(TestContext.Current.CancellationToken));
 
-        Assert.Contains("Limits", thrown.Message, StringComparison.Ordinal);
+        Assert.StartsWith($"{key} is ", thrown.Message, StringComparison.Ordinal);
+        Assert.Contains("; right is ", thrown.Message, StringComparison.Ordinal);
     }
 
     [Theory]

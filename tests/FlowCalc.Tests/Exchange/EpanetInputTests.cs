@@ -52,6 +52,24 @@ public sealed class EpanetInputTests
     }
 
     [Fact]
+    public void A_nozzle_that_height_holds_shut_has_no_emitter_which_would_draw()
+    {
+        var layout = LayoutReader.Read("""
+            {
+              "format": 1, "agent": "water", "supply": { "pressure": "2 bar" },
+              "points": [{ "id": "s", "kind": "supply" }, { "id": "t", "kind": "tee", "fedThrough": "branch" }, { "id": "low", "kind": "nozzle", "kFactor": "1 L/min/bar^0.5" }, { "id": "high", "kind": "nozzle", "kFactor": "1 L/min/bar^0.5" }],
+              "runs": [{ "from": "s", "to": "t", "bore": "8 mm", "length": "1 m" }, { "from": "t", "to": "low", "bore": "8 mm", "length": "1 m" }, { "from": "t", "to": "high", "bore": "8 mm", "length": "26 m", "rise": "25 m" }]
+            }
+            """u8.ToArray(), null, TestContext.Current.CancellationToken).Layout!;
+        var flow = SteadyFlow.Solve(layout, TestContext.Current.CancellationToken);
+
+        var lines = EpanetInput.Write(layout, flow).Split('\n');
+
+        Assert.Equal(0, flow.Nozzles[1].MassFlow.KilogramsPerSecond);
+        Assert.Equal(["P2"], lines.SkipWhile(line => line != "[EMITTERS]").Skip(1).TakeWhile(line => line[0] != '[').Select(line => line.Split(' ')[0]));
+    }
+
+    [Fact]
     public void Names_of_the_document_are_comments_and_break_no_line()
     {
         var layout = Read("raid-pickup");
