@@ -24,6 +24,9 @@ internal interface IExpandingBottle
     /// <summary>Agent in one bottle at the start, kg.</summary>
     double Charge { get; }
 
+    /// <summary>Whether it holds a gas that never condenses, whose stream hangs on its enthalpy alone.</summary>
+    bool IsGas => false;
+
     /// <summary>Fills in the state before the valve opens.</summary>
     /// <param name="y">State; overwritten.</param>
     void Start(Span<double> y);

@@ -24,7 +24,7 @@ internal sealed class ExpandingRun
     readonly ExpandingLine line;
     readonly ExpandingRates rates;
     readonly ExpandingTrace trace;
-    readonly TableTrack track;
+    readonly ITableTrack track;
     readonly StepLimit limit;
     readonly RungeKuttaStep stepper;
     readonly double[] y, ahead, clock, arrivalTime;
@@ -38,7 +38,7 @@ internal sealed class ExpandingRun
         line = new ExpandingLine(problem);
         rates = new ExpandingRates(problem, line, cancellation);
         trace = new ExpandingTrace(problem, line, rates);
-        track = new TableTrack(problem, rates);
+        track = problem.Bottle.IsGas ? new GasTrack(problem, rates) : new TableTrack(problem, rates);
         limit = new StepLimit(problem, rates);
         stepper = new RungeKuttaStep(rates.Length);
         (y, ahead) = (new double[rates.Length], new double[rates.Length]);

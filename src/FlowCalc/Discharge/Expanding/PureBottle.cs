@@ -36,6 +36,9 @@ internal sealed class PureBottle(Fluid fluid, double volume, double charge, doub
     public double Charge => charge;
 
     /// <inheritdoc/>
+    public bool IsGas => saturation is null;
+
+    /// <inheritdoc/>
     public void Start(Span<double> y)
     {
         (y[Mass], y[Wall]) = (charge, start);

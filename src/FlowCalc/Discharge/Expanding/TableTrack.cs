@@ -9,20 +9,9 @@ namespace FlowCalc.Discharge;
 /// </remarks>
 /// <param name="problem">The discharge.</param>
 /// <param name="rates">Its rates, which tell what leaves.</param>
-internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
+internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates) : ITableTrack
 {
-    // So many tables go into one between, and so many are kept.
-    const int Most = 4;
-    const int Least = 3;
     const int Kept = 8;
-
-    // Of the way between two tables: how far beyond the last one they serve, and how near two are too near to tell a slope.
-    const double Beyond = 0.1;
-    const double TooNear = 0.2;
-
-    // Parts of a place by which two are the same, and how much the weights may come to: more than that is drawn out of next to nothing.
-    const double Same = 1e-9;
-    const double MostWeight = 3;
 
     // How far the state that a table stands for may lie from the present one, where a stream hangs on more than one thing: parts of the temperature, and of what is in the agent.
     const double NearTemperature = 2e-5;
@@ -32,17 +21,15 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
     const double Steps = 1.6;
     const int MostSteps = 3;
 
-    readonly List<Knot> knots = [];
+    readonly TableKnots knots = new();
     readonly BottlePath path = new(problem, rates);
     readonly double[] state = new double[rates.Length];
     bool hasLiquid;
 
-    /// <summary>Forgets all tables, where what leaves is something else than before.</summary>
+    /// <inheritdoc/>
     public void Clear() => knots.Clear();
 
-    /// <summary>The table of the present state.</summary>
-    /// <param name="y">State.</param>
-    /// <returns>Null where the stream has no way to the surroundings within its data.</returns>
+    /// <inheritdoc/>
     public ExpansionTable? Of(ReadOnlySpan<double> y)
     {
         if (!path.TryDraw(y, out var draw)) return null;
@@ -50,15 +37,11 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
         if (Between(y, draw, isPresent: true) is { } table) return table;
         if (Build(y, draw, 0) is not { } own) return null;
         knots.Clear();
-        knots.Add(own);
+        knots.Add(own, Kept);
         return own.Table;
     }
 
-    /// <summary>The table of a state within the step ahead.</summary>
-    /// <param name="y">State.</param>
-    /// <param name="now">State at the start of the step.</param>
-    /// <param name="mayMake">Whether one may be made for this state alone.</param>
-    /// <returns>Null where there is none of the same kind of stream.</returns>
+    /// <inheritdoc/>
     public ExpansionTable? Ahead(ReadOnlySpan<double> y, ReadOnlySpan<double> now, bool mayMake)
     {
         if (!path.TryDraw(y, out var draw)) return null;
@@ -68,24 +51,20 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
         return mayMake && (isAlike || !rates.IsLiquid) && path.TryDraw(now, out var start) ? Build(y, draw, rates.Drive(start))?.Table : null;
     }
 
-    /// <summary>Makes tables as far as a step reaches, and further where the state there can be told.</summary>
-    /// <param name="y">State at its start.</param>
-    /// <param name="rate">Its rates.</param>
-    /// <param name="step">Size of the step, s.</param>
-    /// <param name="largest">Size of the largest step allowed here, s.</param>
+    /// <inheritdoc/>
     public void Reach(ReadOnlySpan<double> y, ReadOnlySpan<double> rate, double step, double largest)
     {
         var flow = rate[rates.Out];
         if (!(flow > 0) || knots.Count == 0 || !path.TryFollow(y, flow, flow * step, 1, state) || !path.TryDraw(state, out var end) || !path.TryDraw(y, out var start)) return;
         var (from, to) = (Place(y, start), Place(state, end));
-        if (knots.Count >= Least && (to - from) * (knots[^1].Place - knots[^2].Place) < 0)
+        if (knots.Count >= TableKnots.Least && (to - from) * knots.Direction < 0)
         {
             // The way has turned round, as when a shell warms what is left.
             if (Build(y, start, 0) is not { } own) return;
             knots.Clear();
-            knots.Add(own);
+            knots.Add(own, Kept);
         }
-        if (knots.Count >= Least && IsWithin(to)) return;
+        if (knots.IsWithin(to)) return;
         var steps = (int)Math.Max(Math.Round(Steps * largest / step), 1);
         if (!TryAdd(y, flow, flow * step, steps) && steps > 1) TryAdd(y, flow, flow * step, 1);
     }
@@ -95,16 +74,15 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
     bool TryAdd(ReadOnlySpan<double> y, double flow, double perStep, int steps)
     {
         // The first two need a third between them.
-        foreach (var part in knots.Count + 1 < Least ? [0.5, 1.0] : (ReadOnlySpan<double>)[1.0])
+        foreach (var part in knots.Count + 1 < TableKnots.Least ? [0.5, 1.0] : (ReadOnlySpan<double>)[1.0])
         {
             if (!path.TryFollow(y, flow, part * steps * perStep, Math.Min((int)Math.Ceiling(part * steps), MostSteps), state) || !path.TryDraw(state, out var draw) || draw.LiquidVolume > 0 != hasLiquid || Build(state, draw, 0) is not { } knot) return false;
-            if (!IsSame(knot.Place, knots[^1].Place)) knots.Add(knot);
+            knots.Add(knot, Kept);
         }
-        if (knots.Count > Kept) knots.RemoveRange(0, knots.Count - Kept);
         return true;
     }
 
-    Knot? Build(ReadOnlySpan<double> y, in Draw draw, double least)
+    TableKnot? Build(ReadOnlySpan<double> y, in Draw draw, double least)
     {
         if (problem.Bottle.Stream(y[..problem.Bottle.Length], rates.IsLiquid, 0.5 * problem.Ambient) is not { } stream) return null;
         var top = ExpansionTable.Top(Math.Max(rates.Drive(draw), least), problem.Ambient);
@@ -113,57 +91,15 @@ internal sealed class TableTrack(ExpandingProblem problem, ExpandingRates rates)
             : null;
     }
 
-    static bool IsSame(double place, double other) => Math.Abs(place - other) <= Same * Math.Abs(place);
-
-    // Places rise or fall.
-    bool IsWithin(double place)
-    {
-        var (last, before) = (knots[^1].Place, knots[^2].Place);
-        var to = Math.Sign(last - before);
-        return to * (place - knots[0].Place) >= 0 && to * (place - last) <= Beyond * Math.Abs(last - before);
-    }
-
-    // Lagrange's polynomial through the tables around a place.
     ExpansionTable? Between(ReadOnlySpan<double> y, in Draw draw, bool isPresent)
     {
         var place = Place(y, draw);
         var reach = Math.Log(rates.Drive(draw));
         // What alone it hangs on may stay the same throughout, as in a bottle that keeps its temperature.
-        if (!double.IsNaN(draw.Key) && knots.Count > 0 && knots[^1] is var same && same.HasLiquid == hasLiquid && IsSame(place, same.Place) && reach <= same.Table.LogTop) return same.Table;
-        if (knots.Count < Least || !IsWithin(place)) return null;
-        var above = 1;
-        while (above < knots.Count - 1 && (knots[above].Place - place) * (knots[above].Place - knots[above - 1].Place) < 0) above++;
-        Span<int> chosen = [above - 1, above, -1, -1];
-        var count = 2;
-        var near = TooNear * Math.Abs(knots[above].Place - knots[above - 1].Place);
-        for (int before = above - 2, after = above + 1; count < Most && (before >= 0 || after < knots.Count);)
-        {
-            var isAfter = before < 0 || after < knots.Count && Math.Abs(knots[after].Place - place) < Math.Abs(place - knots[before].Place);
-            var next = isAfter ? after++ : before--;
-            var isApart = true;
-            foreach (var one in chosen[..count]) isApart &= Math.Abs(knots[next].Place - knots[one].Place) >= near;
-            if (isApart) chosen[count++] = next;
-        }
-        if (count < Least) return null;
-        var (tables, weights) = (new ExpansionTable[count], new double[count]);
-        double temperature = 0, rest = 0, sum = 0;
-        for (var i = 0; i < count; i++)
-        {
-            var knot = knots[chosen[i]];
-            if (knot.HasLiquid != hasLiquid || i > 0 && !knot.Table.IsLike(tables[0])) return null;
-            (tables[i], weights[i]) = (knot.Table, 1);
-            for (var k = 0; k < count; k++)
-                if (k != i) weights[i] *= (place - knots[chosen[k]].Place) / (knot.Place - knots[chosen[k]].Place);
-            sum += Math.Abs(weights[i]);
-            temperature += weights[i] * knot.Temperature;
-            rest += weights[i] * knot.Rest;
-        }
-        if (!(sum < MostWeight)) return null;
+        if (!double.IsNaN(draw.Key) && knots.Count > 0 && knots.Last is var same && same.HasLiquid == hasLiquid && TableKnots.IsSame(place, same.Place) && reach <= same.Table.LogTop) return same.Table;
+        if (knots.Between(place, hasLiquid, farthest: double.PositiveInfinity) is not { } between) return null;
         if (isPresent && double.IsNaN(draw.Key)
-            && !(Math.Abs(temperature - draw.Temperature) < NearTemperature * draw.Temperature && Math.Abs(rest - 1 + draw.AgentPart) <= NearRest * (1 - draw.AgentPart))) return null;
-        var table = ExpansionTable.Mixed(tables, weights);
-        return reach > table.LogTop ? null : table;
+            && !(Math.Abs(between.Temperature - draw.Temperature) < NearTemperature * draw.Temperature && Math.Abs(between.Rest - 1 + draw.AgentPart) <= NearRest * (1 - draw.AgentPart))) return null;
+        return reach > between.Table.LogTop ? null : between.Table;
     }
-
-    readonly record struct Knot(double Place, ExpansionTable Table, double Temperature, double Rest, bool HasLiquid);
 }
