@@ -17,6 +17,10 @@ internal static class CompressibleRuns
     // (Mach number)² below which choking is out of reach and the first guess of a static pressure is near.
     const double Slow = 0.15;
 
+    // Of ln p: what is left after a step of this size is its square.
+    const double Settled = 1e-5;
+    const int MostSteps = 40;
+
     /// <summary>Fills in every run's balance and adds acceleration to its slope.</summary>
     /// <typeparam name="TPath">Kind of fluid.</typeparam>
     /// <param name="state">State with losses; overwritten.</param>
@@ -24,17 +28,20 @@ internal static class CompressibleRuns
     public static void Fill<TPath>(CompressibleState state, TPath path) where TPath : struct, ICompressiblePath
     {
         var (network, steady) = (state.Network, state.Steady);
+        var reservoir = path.At(state.ReservoirLog);
         for (var j = 0; j < network.Count; j++)
         {
-            var above = network.Parent[j] < 0 ? state.ReservoirLog : state.Log[network.Parent[j]];
-            One(state, path, j, above, steady.Flow[j]);
+            state.Points[j] = path.At(state.Log[j]);
+            var parent = network.Parent[j];
+            if (parent < 0) One(state, path, j, state.ReservoirLog, reservoir, steady.Flow[j]);
+            else One(state, path, j, state.Log[parent], state.Points[parent], steady.Flow[j]);
         }
     }
 
-    static void One<TPath>(CompressibleState state, TPath path, int run, double above, double flow) where TPath : struct, ICompressiblePath
+    static void One<TPath>(CompressibleState state, TPath path, int run, double above, in PathPoint first, double flow) where TPath : struct, ICompressiblePath
     {
         var below = state.Log[run];
-        var (first, last) = (path.At(above), path.At(below));
+        ref readonly var last = ref state.Points[run];
         var flux = flow / state.Area[run];
         // Reverse flow is only passed through on the way to an answer: it takes its losses, and no acceleration.
         var isForward = flow > 0;
@@ -45,23 +52,13 @@ internal static class CompressibleRuns
         var (inside, outside) = (first, last);
         if (isForward)
         {
-            (end, isChoked) = path.HasHeads ? End(path, below, last, flux) : ChokedEnd(path, below, last, flux);
-            if (end != below) outside = path.At(end);
+            (end, isChoked, outside) = path.HasHeads ? End(path, below, last, flux) : ChokedEnd(path, below, last, flux);
             if (path.HasHeads)
             {
-                (start, lack) = Start(path, above, first, flux);
-                inside = path.At(start);
+                (start, lack, inside) = Start(path, above, first, flux);
                 // A liquid right over its bubble point looks slow, and is not where its speed makes it boil.
-                if (!isChoked && square > outside.ChokingFluxSquared)
-                {
-                    (end, isChoked) = FastEnd(path, below, last, flux);
-                    outside = path.At(end);
-                }
-                if (lack == 0 && square > inside.ChokingFluxSquared)
-                {
-                    (start, lack) = FastStart(path, above, first, flux);
-                    inside = path.At(start);
-                }
+                if (!isChoked && square > outside.ChokingFluxSquared) (end, isChoked, outside) = FastEnd(path, below, last, flux);
+                if (lack == 0 && square > inside.ChokingFluxSquared) (start, lack, inside) = FastStart(path, above, first, flux);
             }
         }
         (state.StartLog[run], state.EndLog[run], state.IsChoked[run]) = (start, end, isChoked);
@@ -86,49 +83,60 @@ internal static class CompressibleRuns
     static double Part(double inside, double total) => inside / total * (inside / total);
 
     // Where the flux is the local choking flux at the end itself.
-    static (double Log, bool IsChoked) ChokedEnd<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    static (double Log, bool IsChoked, PathPoint At) ChokedEnd<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
-        if (flux * flux < Slow * point.ChokingFluxSquared) return (total, false);
+        if (flux * flux < Slow * point.ChokingFluxSquared) return (total, false, point);
         var choking = path.ChokingLog(flux);
-        return choking > total ? (choking, true) : (total, false);
+        return choking > total ? (choking, true, path.At(choking)) : (total, false, point);
     }
 
-    static (double Log, bool IsChoked) End<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    static (double Log, bool IsChoked, PathPoint At) End<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
         var square = flux * flux;
-        return square < Slow * point.ChokingFluxSquared ? (Static(path, total, point, square, path.LogLow), false) : FastEnd(path, total, point, flux);
+        if (square >= Slow * point.ChokingFluxSquared) return FastEnd(path, total, point, flux);
+        var (log, at) = Static(path, total, point, square, path.LogLow);
+        return (log, false, at);
     }
 
-    static (double Log, bool IsChoked) FastEnd<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    static (double Log, bool IsChoked, PathPoint At) FastEnd<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
         var square = flux * flux;
         var choking = path.ChokingLog(flux);
         var sonic = path.At(choking);
-        return point.Work <= sonic.Work + 0.5 * square / (sonic.Density * sonic.Density) ? (choking, true) : (Static(path, total, point, square, choking), false);
+        if (point.Work <= sonic.Work + 0.5 * square / (sonic.Density * sonic.Density)) return (choking, true, sonic);
+        var (log, at) = Static(path, total, point, square, choking);
+        return (log, false, at);
     }
 
     // A flux beyond what the total pressure can drive: its sonic state, and the work that it lacks, which carries the balance on with the slope of its limit.
-    static (double Log, double Lack) Start<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    static (double Log, double Lack, PathPoint At) Start<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
         var square = flux * flux;
-        return square < Slow * point.ChokingFluxSquared ? (Static(path, total, point, square, path.LogLow), 0) : FastStart(path, total, point, flux);
+        if (square >= Slow * point.ChokingFluxSquared) return FastStart(path, total, point, flux);
+        var (log, at) = Static(path, total, point, square, path.LogLow);
+        return (log, 0, at);
     }
 
-    static (double Log, double Lack) FastStart<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
+    static (double Log, double Lack, PathPoint At) FastStart<TPath>(TPath path, double total, in PathPoint point, double flux) where TPath : struct, ICompressiblePath
     {
         var square = flux * flux;
         var choking = path.ChokingLog(flux);
         var sonic = path.At(choking);
         var lack = sonic.Work + 0.5 * square / (sonic.Density * sonic.Density) - point.Work;
-        return lack >= 0 ? (choking, lack) : (Static(path, total, point, square, choking), 0);
+        if (lack >= 0) return (choking, lack, sonic);
+        var (log, at) = Static(path, total, point, square, choking);
+        return (log, 0, at);
     }
 
-    // Subsonic root x of W(total) − W(x) = G²/(2ρ²), between the sonic pressure and the total one.
-    static double Static<TPath>(TPath path, double total, in PathPoint point, double square, double sonic) where TPath : struct, ICompressiblePath
+    // Subsonic root x of W(total) − W(x) = G²/(2ρ²), between the sonic pressure and the total one, and the state there.
+    static (double Log, PathPoint At) Static<TPath>(TPath path, double total, in PathPoint point, double square, double sonic) where TPath : struct, ICompressiblePath
     {
-        var log = total - 0.5 * square / (point.Density * point.Density * point.Quotient);
+        // Where p/ρ and the density's slope keep their values, the fall s of ln p has s·exp(−2·s·slope) = G²/(2ρp): the first terms of its series.
+        var still = 0.5 * square / (point.Density * point.Density * point.Quotient);
+        var grows = 2 * still * point.DensitySlope;
+        var log = total - still * (1 + grows * (1 + 1.5 * grows));
         var (low, high) = (sonic, total);
-        for (var i = 0; i < 40; i++)
+        for (var i = 0; ; i++)
         {
             if (!(log > low && log <= high)) log = 0.5 * (low + high);
             var at = path.At(log);
@@ -138,10 +146,9 @@ internal static class CompressibleRuns
             if (miss > 0) low = log;
             else high = log;
             var step = miss / (at.Quotient - kinetic * at.DensitySlope);
-            log += step;
             // Newton squares what is left.
-            if (Math.Abs(step) < 1e-6) break;
+            if (Math.Abs(step) < Settled || i == MostSteps) return (log + step, at.Moved(step, path.ReferenceDensity));
+            log += step;
         }
-        return log;
     }
 }

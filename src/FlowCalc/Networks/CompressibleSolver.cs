@@ -98,7 +98,7 @@ internal static class CompressibleSolver
             Tame(state, path);
             var fill = path.Viscosity(path.LogTop);
             Array.Fill(state.Viscosity, fill);
-            TakePotentials(state, path);
+            TakePotentials(state, path, isFilled: false);
             if (!Iterate(state, path, seen, damping, settled, ref steps, cancellationToken)) continue;
             state.Steady.IsWarm = true;
             return true;
@@ -143,7 +143,7 @@ internal static class CompressibleSolver
             if (double.IsNaN(change)) return false;
             Shorten(state, path, damping);
             // Behind a choked end a pressure may still move where no flow does.
-            change = Math.Max(change, TakePotentials(state, path));
+            change = Math.Max(change, TakePotentials(state, path, isFilled: true));
             if (change < settled || (step >= PatientSteps && change < RestlessStep && IsBalanced(state, path, seen))) return true;
         }
         return false;
@@ -185,13 +185,15 @@ internal static class CompressibleSolver
     }
 
     // A step may send a point beyond the path; it comes back to its edge. Gives the largest change of a pressure's logarithm where anything flows.
-    static double TakePotentials<TPath>(CompressibleState state, TPath path) where TPath : struct, ICompressiblePath
+    // Once the runs have been filled in, the states that the step starts from are known.
+    static double TakePotentials<TPath>(CompressibleState state, TPath path, bool isFilled) where TPath : struct, ICompressiblePath
     {
         var (potentials, flows) = (state.Steady.Potential, state.Steady.Flow);
         double change = 0;
         for (var j = 0; j < potentials.Length; j++)
         {
-            var log = path.LogOf(potentials[j], state.Log[j]);
+            var guess = isFilled ? state.Log[j] + state.Points[j].StepTo(potentials[j], path.ReferenceDensity) : state.Log[j];
+            var log = path.LogOf(potentials[j], Math.Clamp(guess, path.LogLow, path.LogTop));
             if (flows[j] != 0) change = Math.Max(change, Math.Abs(log - state.Log[j]));
             if (!(log >= path.LogLow && log <= path.LogTop))
             {

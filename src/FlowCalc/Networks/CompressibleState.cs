@@ -17,6 +17,9 @@ internal sealed class CompressibleState(Network network, double[] area)
     /// <summary>Logarithm of the absolute total pressure in Pa at each point.</summary>
     public double[] Log { get; } = new double[network.Count];
 
+    /// <summary>State on the path at each point's total pressure, as the runs were last filled in.</summary>
+    internal PathPoint[] Points { get; } = new PathPoint[network.Count];
+
     /// <summary>Logarithm of the static pressure in Pa just inside the end of each run; that of choking where it is choked.</summary>
     public double[] EndLog { get; } = new double[network.Count];
 

@@ -108,7 +108,8 @@ internal sealed class HelmholtzSurface
     static Vector256<double> Across(
         (double Rise, double Slope, double Bend, double EndSlope, double EndBend) basis,
         Vector256<double> slope, Vector256<double> bend, Vector256<double> endSlope, Vector256<double> endBend, Vector256<double> rise) =>
-            (basis.Rise * rise + basis.Slope * slope) + (basis.Bend * bend + basis.EndSlope * endSlope) + basis.EndBend * endBend;
+            Vector256.FusedMultiplyAdd(Vector256.Create(basis.Rise), rise, Vector256.Create(basis.Slope) * slope)
+            + Vector256.FusedMultiplyAdd(Vector256.Create(basis.Bend), bend, Vector256.FusedMultiplyAdd(Vector256.Create(basis.EndSlope), endSlope, Vector256.Create(basis.EndBend) * endBend));
 
     int Node(int density, int temperature) => 3 * (density * (temperaturePieces + 1) + temperature);
 
