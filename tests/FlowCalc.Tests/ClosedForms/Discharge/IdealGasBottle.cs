@@ -8,6 +8,9 @@ internal sealed class IdealGasBottle(double gasConstant, double ratio, double vo
 {
     double Cv => gasConstant / (ratio - 1);
 
+    /// <summary>Whether it says that its stream hangs on the enthalpy alone, so that other tables follow it.</summary>
+    public bool IsGas { get; init; }
+
     public int Length => 2;
 
     public double Charge => pressure * volume / (gasConstant * temperature);
@@ -17,7 +20,7 @@ internal sealed class IdealGasBottle(double gasConstant, double ratio, double vo
     public bool TryDraw(ReadOnlySpan<double> y, bool isLiquid, out Draw draw)
     {
         var t = y[1] / (y[0] * Cv);
-        draw = new(y[0] * gasConstant * t / volume, t, t, 0, double.NaN, 1);
+        draw = new(y[0] * gasConstant * t / volume, t, t, 0, double.NaN, 1) { Key = IsGas ? (Cv + gasConstant) * t : double.NaN };
         return true;
     }
 
