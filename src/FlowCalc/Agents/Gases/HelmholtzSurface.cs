@@ -90,10 +90,14 @@ internal sealed class HelmholtzSurface
         var (lowSlope, highSlope) = (Across(acrossSlope, left[1], left[2], right[1], right[2], rise), Across(acrossSlope, left[4], left[5], right[4], right[5], riseHigh));
         var (lowBend, highBend) = (Across(acrossBend, left[1], left[2], right[1], right[2], rise), Across(acrossBend, left[4], left[5], right[4], right[5], riseHigh));
         // The weights of both sides in τ, for values, slopes and curvatures: products of four lanes are summed at the end.
-        var (along, alongSlope, alongBend) = (Values(v), Slopes(v), Curvatures(v));
-        var (fromLow, fromHigh) = (Vector256.Create(1 - along.Rise, along.Slope, along.Bend, 0), Vector256.Create(along.Rise, along.EndSlope, along.EndBend, 0));
-        var (slopeFromLow, slopeFromHigh) = (Vector256.Create(-alongSlope.Rise, alongSlope.Slope, alongSlope.Bend, 0), Vector256.Create(alongSlope.Rise, alongSlope.EndSlope, alongSlope.EndBend, 0));
-        var (bendFromLow, bendFromHigh) = (Vector256.Create(-alongBend.Rise, alongBend.Slope, alongBend.Bend, 0), Vector256.Create(alongBend.Rise, alongBend.EndSlope, alongBend.EndBend, 0));
+        var along = Vector256.Create(v);
+        var (square, cube) = (along * along, along * along * along);
+        var fromHigh = cube * Polynomial(along, EndCube, EndFourth, EndFifth);
+        var fromLow = Vector256.FusedMultiplyAdd(cube, Polynomial(along, StartCube, StartFourth, StartFifth), Polynomial(along, StartRest, StartLinear, StartSquare));
+        var slopeFromHigh = square * Polynomial(along, 3 * EndCube, 4 * EndFourth, 5 * EndFifth);
+        var slopeFromLow = Vector256.FusedMultiplyAdd(square, Polynomial(along, 3 * StartCube, 4 * StartFourth, 5 * StartFifth), Vector256.FusedMultiplyAdd(along, 2 * StartSquare, StartLinear));
+        var bendFromHigh = along * Polynomial(along, 6 * EndCube, 12 * EndFourth, 20 * EndFifth);
+        var bendFromLow = Vector256.FusedMultiplyAdd(along, Polynomial(along, 6 * StartCube, 12 * StartFourth, 20 * StartFifth), 2 * StartSquare);
         return new(
             Vector256.Sum(low * fromLow + high * fromHigh),
             densityScale * Vector256.Sum(lowSlope * fromLow + highSlope * fromHigh),
@@ -103,6 +107,29 @@ internal sealed class HelmholtzSurface
             densityScale * densityScale * temperatureScale * Vector256.Sum(lowBend * slopeFromLow + highBend * slopeFromHigh),
             temperatureScale * temperatureScale * Vector256.Sum(low * bendFromLow + high * bendFromHigh), 0, 0);
     }
+
+    // Of the same six polynomials, three a side, the factors of each power: value, slope and curvature of the start, then of the end, whose lower powers have none.
+    static Vector256<double> StartRest => Vector256.Create(1.0, 0, 0, 0);
+
+    static Vector256<double> StartLinear => Vector256.Create(0.0, 1, 0, 0);
+
+    static Vector256<double> StartSquare => Vector256.Create(0, 0, 0.5, 0);
+
+    static Vector256<double> StartCube => Vector256.Create(-10, -6, -1.5, 0);
+
+    static Vector256<double> StartFourth => Vector256.Create(15, 8, 1.5, 0);
+
+    static Vector256<double> StartFifth => Vector256.Create(-6, -3, -0.5, 0);
+
+    static Vector256<double> EndCube => Vector256.Create(10, -4, 0.5, 0);
+
+    static Vector256<double> EndFourth => Vector256.Create(-15.0, 7, -1, 0);
+
+    static Vector256<double> EndFifth => Vector256.Create(6, -3, 0.5, 0);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static Vector256<double> Polynomial(Vector256<double> x, Vector256<double> rest, Vector256<double> linear, Vector256<double> square) =>
+        Vector256.FusedMultiplyAdd(x, Vector256.FusedMultiplyAdd(x, square, linear), rest);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static Vector256<double> Across(
