@@ -77,6 +77,9 @@ internal static class Problems
     public static Problem Busy(ServiceLimits limits) =>
         Of(429, Invariant($"The service is busy: {limits.Workers} requests are worked on and {limits.Waiting} wait. Try again after the time in Retry-After, in seconds."));
 
+    public static Problem NoRoom(ServiceLimits limits) =>
+        Of(429, Invariant($"The service is busy: bodies that arrive or wait and answers that are sent hold {limits.HeldBytes} bytes, all that it has for them. Try again after the time in Retry-After, in seconds."));
+
     public static Problem ShuttingDown() => Of(503, "The service is shutting down and takes no job any more.");
 
     public static Problem TooManyJobs(ServiceLimits limits) =>

@@ -1,3 +1,4 @@
+using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Jobs;
 using OpenTelemetry.Exporter;
 using OpenTelemetry.Logs;
@@ -9,7 +10,7 @@ namespace FlowCalc.Api.Operations;
 /// <summary>Metrics, traces and logs by OpenTelemetry, where the settings name a collector.</summary>
 internal static class TelemetrySetup
 {
-    // The framework's own, besides ours: requests, connections, the queue of the rate limiter, memory and collections.
+    // The framework's own, besides ours: requests, connections, refusals of the limit by address, memory and collections.
     static readonly string[] Meters = [ServiceMeter.Name, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "Microsoft.AspNetCore.RateLimiting", "System.Runtime"];
 
     /// <summary>Registers what counts, and where it is sent.</summary>
@@ -17,7 +18,7 @@ internal static class TelemetrySetup
     {
         builder.Services.AddMetrics();
         builder.Services.AddSingleton<ServiceMeter>();
-        builder.Services.AddHostedService<JobGauge>();
+        builder.Services.AddHostedService<Gauges>();
         builder.Services.AddOptions<TelemetrySettings>()
             .Bind(builder.Configuration.GetSection(TelemetrySettings.Section), binder => binder.ErrorOnUnknownConfiguration = true)
             .Validate(settings => settings.IsSound(), $"{TelemetrySettings.Section}:Endpoint is an absolute http or https address.")
@@ -40,13 +41,16 @@ internal static class TelemetrySetup
         }
     }
 
-    // Instruments that are observed have to be made once, when the store of jobs is there.
-    sealed class JobGauge(ServiceMeter meter, JobStore jobs) : IHostedService
+    // Instruments that are observed have to be made once, when what they observe is there.
+    sealed class Gauges(ServiceMeter meter, JobStore jobs, WorkPlaces places, HeldBytes held) : IHostedService
     {
         public Task StartAsync(CancellationToken cancellationToken)
         {
             meter.Meter.CreateObservableGauge("flowcalc.jobs.running", () => jobs.Counts().Running, "{job}", "Jobs that run.");
             meter.Meter.CreateObservableGauge("flowcalc.jobs.waiting", () => jobs.Counts().Waiting, "{job}", "Jobs that wait for a place.");
+            meter.Meter.CreateObservableGauge("flowcalc.work.running", () => places.Counts().Taken, "{request}", "Requests that are worked on.");
+            meter.Meter.CreateObservableGauge("flowcalc.work.waiting", () => places.Counts().Waiting, "{request}", "Requests that wait for a place of work.");
+            meter.Meter.CreateObservableGauge("flowcalc.held", () => held.Count, "By", "Bodies that arrive or wait and answers that are sent.");
             return Task.CompletedTask;
         }
 
