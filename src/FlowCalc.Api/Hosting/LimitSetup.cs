@@ -28,7 +28,7 @@ internal static class LimitSetup
         builder.Services.AddOptions<RateLimiterOptions>().Configure<ServiceLimits>((options, limits) =>
         {
             options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
-            options.OnRejected = (rejected, _) => Refuse(rejected, limits);
+            options.OnRejected = (rejected, _) => new(RefuseAsync(rejected.HttpContext, rejected.Lease, limits));
             LeavePoolThreads(limits);
             if (limits.RequestsPerMinute > 0)
                 options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, IPAddress>(context => OfAddress(context, limits));
@@ -64,10 +64,14 @@ internal static class LimitSetup
         return new IPAddress(bytes);
     }
 
-    static async ValueTask Refuse(OnRejectedContext rejected, ServiceLimits limits)
+    /// <summary>Answers 429 to an address whose minute is used up.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="lease">What the limiter said.</param>
+    /// <param name="limits">Limits of the service.</param>
+    public static Task RefuseAsync(HttpContext context, RateLimitLease lease, ServiceLimits limits)
     {
-        var seconds = rejected.Lease.TryGetMetadata(MetadataName.RetryAfter, out var wait) ? Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)) : 1;
-        rejected.HttpContext.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
-        await ProblemWriter.WriteAsync(rejected.HttpContext, Problems.TooOften(limits));
+        var seconds = lease.TryGetMetadata(MetadataName.RetryAfter, out var wait) ? Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)) : 1;
+        context.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
+        return ProblemWriter.WriteAsync(context, Problems.TooOften(limits));
     }
 }
