@@ -150,7 +150,9 @@ internal static class CallDescriptions
     /// <summary>Lists the faults of a call; that of a missing key, which any call but those on health may have, is among them by itself.</summary>
     public static RouteHandlerBuilder ProducesFaults(this RouteHandlerBuilder call, params int[] statuses)
     {
-        int[] all = [.. statuses.Append(StatusCodes.Status401Unauthorized).Order()];
+        // Whatever takes a body may get it late, and what nobody foresaw may happen in any work.
+        int[] always = statuses.Contains(StatusCodes.Status413PayloadTooLarge) ? [StatusCodes.Status401Unauthorized, StatusCodes.Status408RequestTimeout, StatusCodes.Status500InternalServerError] : [StatusCodes.Status401Unauthorized];
+        int[] all = [.. statuses.Concat(always).Order()];
         foreach (var status in all)
             call.Produces<Problem>(status, ProblemWriter.ContentType);
         return call.AddOpenApiOperationTransformer((operation, context, _) =>

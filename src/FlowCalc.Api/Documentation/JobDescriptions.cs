@@ -15,7 +15,7 @@ internal static class JobDescriptions
     public static void DescribeTolerance(this RouteHandlerBuilder call) => call
         .Produces<ToleranceAnswer>(200, CallDescriptions.Json)
         .Produces<JobAnswer>(202, CallDescriptions.Json)
-        .ProducesFaults(400, 413, 415, 422, 429)
+        .ProducesFaults(400, 413, 415, 422, 429, 503)
         .AddOpenApiOperationTransformer((operation, context, _) =>
         {
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();

@@ -103,6 +103,9 @@ internal static class Problems
     /// <summary>What nobody foresaw: an id under which the log has it whole, and nothing of the inside.</summary>
     public static Problem Unforeseen(string trace) => Of(500, $"Something went wrong inside the service. The request was not answered; nothing was kept. The service's log has it under the trace id {trace}.");
 
+    /// <summary>The same of a job, which is no request any more.</summary>
+    public static Problem UnforeseenOfJob(string trace) => Of(500, $"Something went wrong inside the service. The job has no answer. The service's log has it under the trace id {trace}.");
+
     /// <summary>A body that did not arrive in time.</summary>
     public static Problem TooLate(TimeSpan limit) => Of(408, Invariant($"The body had not arrived after {limit.TotalSeconds} s, the longest that a sender may take."));
 
