@@ -3,6 +3,7 @@ using FlowCalc.Api.Jobs;
 using OpenTelemetry.Exporter;
 using OpenTelemetry.Logs;
 using OpenTelemetry.Metrics;
+using OpenTelemetry.Resources;
 using OpenTelemetry.Trace;
 
 namespace FlowCalc.Api.Operations;
@@ -12,6 +13,11 @@ internal static class TelemetrySetup
 {
     // The framework's own, besides ours: requests, connections, refusals of the limit by address, memory and collections.
     static readonly string[] Meters = [ServiceMeter.Name, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "Microsoft.AspNetCore.RateLimiting", "System.Runtime"];
+
+    /// <summary>As what the service tells of itself.</summary>
+    const string ServiceName = "flowcalc";
+
+    static readonly string Version = typeof(TelemetrySetup).Assembly.GetName().Version!.ToString(3);
 
     /// <summary>Registers what counts, and where it is sent.</summary>
     public static void AddTelemetry(this WebApplicationBuilder builder)
@@ -30,6 +36,8 @@ internal static class TelemetrySetup
     static void Send(WebApplicationBuilder builder, Uri endpoint, bool overHttp)
     {
         builder.Services.AddOpenTelemetry()
+            // What the standard variables say (OTEL_SERVICE_NAME, OTEL_RESOURCE_ATTRIBUTES) comes last and stands.
+            .ConfigureResource(resource => resource.AddService(ServiceName, serviceVersion: Version).AddEnvironmentVariableDetector())
             .WithMetrics(metrics => metrics.AddMeter(Meters).AddOtlpExporter(options => To(options, "v1/metrics")))
             .WithTracing(traces => traces.AddSource(ServiceMeter.Name).AddAspNetCoreInstrumentation().AddOtlpExporter(options => To(options, "v1/traces")));
         builder.Logging.AddOpenTelemetry(logs => logs.AddOtlpExporter(options => To(options, "v1/logs")));
