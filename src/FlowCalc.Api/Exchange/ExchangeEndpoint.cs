@@ -33,6 +33,7 @@ internal static class ExchangeEndpoint
     {
         Problem? fault = null;
         var isTable = QueryChoice.Read(context.Request, Format, Formats, ref fault) == 1;
+        if (!isTable && context.Request.Query.ContainsKey(QueryUnits.Name)) fault = Problems.Together(fault, Problems.Query(QueryUnits.Name, "It is of format=csv; a file of format=inp has the units of its own kind."));
         if (fault is not null) return ProblemWriter.WriteAsync(context, fault);
         var options = new LayoutReaderOptions { MaximumPoints = limits.Points };
         return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.FlowTime, Work, AnswerWriter.Bytes(context, (isTable ? Csv : Text) + "; charset=utf-8"), Format);
