@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Net;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Tests.Discharge;
 using FlowCalc.Api.Tests.Flow;
