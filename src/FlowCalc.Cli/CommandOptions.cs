@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using FlowCalc.Api.Requests;
 using FlowCalc.Findings;
 using FlowCalc.Quantities;
 
@@ -18,10 +19,21 @@ sealed class CommandOptions
 
     readonly Option<bool> strict = new("--strict") { Description = "End with 1 where there is a warning too." };
 
+    /// <summary>The options of a command.</summary>
+    public CommandOptions() => file.Validators.Add(result =>
+    {
+        // Else an option that a command has not would be taken for the name of a file.
+        if (result.Tokens is [{ Value: ['-', _, ..] word }]) result.AddError($"{word} is no option of this command; a file of that name is written ./{word}.");
+    });
+
     /// <summary>Puts them on a command.</summary>
-    public void AddTo(Command command, bool withJson = true)
+    /// <param name="command">The command.</param>
+    /// <param name="withJson">Whether it answers in JSON where that is asked.</param>
+    /// <param name="withVerdict">Whether what it gives has units to choose and a verdict; a file for another program has neither.</param>
+    public void AddTo(Command command, bool withJson = true, bool withVerdict = true)
     {
         command.Arguments.Add(file);
+        if (!withVerdict) return;
         command.Options.Add(units);
         if (withJson) command.Options.Add(json);
         command.Options.Add(strict);
@@ -35,10 +47,13 @@ sealed class CommandOptions
     /// <exception cref="IOException">It cannot be read.</exception>
     public async Task<ReadOnlyMemory<byte>> ReadAsync(ParseResult line, Terminal terminal, CancellationToken cancel)
     {
-        if (line.GetValue(file) is { } path and not Dash) return await File.ReadAllBytesAsync(path, cancel);
+        var path = line.GetValue(file);
         using var whole = new MemoryStream();
-        await terminal.Input.CopyToAsync(whole, cancel);
-        return whole.ToArray();
+        if (path is null or Dash) await terminal.Input.CopyToAsync(whole, cancel);
+        else await whole.WriteAsync(await File.ReadAllBytesAsync(path, cancel), cancel);
+        var document = whole.GetBuffer().AsMemory(0, (int)whole.Length);
+        return document.Span.IndexOfAnyExcept(" \t\r\n"u8) >= 0 ? document
+            : throw new EndOfStreamException($"{(path is null or Dash ? "Standard input" : path)} is empty; it should be a document in JSON, as a file or on standard input.");
     }
 
     /// <summary>Takes the words of an option's kind alone, and not the numbers that stand behind them.</summary>
@@ -56,6 +71,21 @@ sealed class CommandOptions
         option.Validators.Add(result =>
         {
             if (result.Tokens is [{ Value: "" }]) result.AddError("--output: no file is named.");
+        });
+        return option;
+    }
+
+    /// <summary>An option that is a line of text to be printed, held to what the service takes.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="description">What it is.</param>
+    public static Option<string?> Line(string name, string description)
+    {
+        var option = new Option<string?>(name) { Description = description };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens is not [{ Value: var text }]) return;
+            if (text.Any(char.IsControl)) result.AddError($"{name} has control characters; it takes a line of text.");
+            else if (text.Length is 0 or > QueryText.Longest) result.AddError(string.Create(CultureInfo.InvariantCulture, $"{name} has {text.Length} characters; it takes 1 to {QueryText.Longest}."));
         });
         return option;
     }

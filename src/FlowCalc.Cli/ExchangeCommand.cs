@@ -16,7 +16,7 @@ static class ExchangeCommand
     {
         var command = new Command("exchange", "A layout of a liquid as an input file of EPANET, an open program for pipe networks, to look at its steady flow with other software.");
         var options = new CommandOptions();
-        options.AddTo(command, withJson: false);
+        options.AddTo(command, withJson: false, withVerdict: false);
         var output = CommandOptions.Output();
         command.Options.Add(output);
         command.SetAction(async (line, cancel) =>

@@ -18,10 +18,18 @@ static class ReportCommand
         var format = new Option<string?>("--format") { Description = "pdf or html; by the file's ending where left out, else html." };
         format.AcceptOnlyFromAmong("pdf", "html");
         var paper = CommandOptions.Word(new Option<PaperSize>("--paper") { Description = "a4 or letter.", DefaultValueFactory = _ => PaperSize.A4 });
-        var date = new Option<string?>("--date") { Description = "The date that it bears, as it is to stand there; a blank where left out." };
-        var by = new Option<string?>("--by") { Description = "Who prepared it, as it is to stand there; a blank where left out." };
+        var date = CommandOptions.Line("--date", "The date that it bears, as it is to stand there; a blank where left out.");
+        var by = CommandOptions.Line("--by", "Who prepared it, as it is to stand there; a blank where left out.");
         var today = CommandOptions.Day();
         foreach (var option in (Option[])[output, format, paper, date, by, today]) command.Options.Add(option);
+        command.Validators.Add(result =>
+        {
+            var ending = Path.GetExtension(result.GetValue(output))?.ToLowerInvariant();
+            var word = ending is ".htm" ? "html" : ending?.TrimStart('.');
+            if (string.IsNullOrEmpty(word)) return;
+            if (word is not ("pdf" or "html")) result.AddError($"--output: a report is a .pdf or an .html, not a {ending}.");
+            else if (result.GetValue(format) is { } asked && asked != word) result.AddError($"--output: the file ends in {ending}, and --format asks for {asked}.");
+        });
         command.SetAction(async (line, cancel) =>
         {
             var path = line.GetValue(output);

@@ -6,7 +6,7 @@ using System.Text.Json.Serialization.Metadata;
 namespace FlowCalc.Api.Answers;
 
 /// <summary>JSON on its way out: parts by the generated serializer, and the many small values of an answer straight into a rented buffer.</summary>
-/// <param name="beyond">Where the text goes whenever the buffer is full, so that the length of a text which fits is known before it is sent; null for a buffer that grows.</param>
+/// <param name="beyond">Where the text goes whenever the buffer is full; null for a buffer that grows.</param>
 /// <param name="size">Size of the buffer, bytes.</param>
 internal sealed class JsonText(IBufferWriter<byte>? beyond = null, int size = 32 * 1024) : IBufferWriter<byte>, IDisposable
 {
@@ -23,9 +23,6 @@ internal sealed class JsonText(IBufferWriter<byte>? beyond = null, int size = 32
 
     /// <summary>What has not gone beyond the buffer.</summary>
     public ReadOnlyMemory<byte> Bytes => buffer.AsMemory(0, length);
-
-    /// <summary>True where <see cref="Bytes"/> is all there is.</summary>
-    public bool IsWhole { get; private set; } = true;
 
     /// <summary>Writes JSON that is ready.</summary>
     public void Raw(ReadOnlySpan<byte> json)
@@ -133,7 +130,7 @@ internal sealed class JsonText(IBufferWriter<byte>? beyond = null, int size = 32
         {
             buffer.AsSpan(0, length).CopyTo(beyond.GetSpan(length));
             beyond.Advance(length);
-            (length, IsWhole) = (0, false);
+            length = 0;
         }
         if (buffer.Length - length >= bytes)
             return;

@@ -18,7 +18,6 @@ internal static class CalibrationEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapCalibration(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/calibrate", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Calibrate").WithTags("Flow")
             .WithSummary("What a test says of the system as built")
             .DescribeCalibration();

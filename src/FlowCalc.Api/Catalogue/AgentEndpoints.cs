@@ -1,6 +1,7 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
+using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
 
 namespace FlowCalc.Api.Catalogue;
@@ -31,11 +32,22 @@ internal static class AgentEndpoints
         return fault is null ? AnswerWriter.WriteAsync(context, AgentAnswers.All(write), AnswerJson.Default.AgentsAnswer) : ProblemWriter.WriteAsync(context, fault);
     }
 
-    static Task AnswerOneAsync(HttpContext context, string id)
+    // A chart is worked out, so that it takes a place as the calls on a document do.
+    static async Task AnswerOneAsync(HttpContext context, string id, ServiceLimits limits, WorkPlaces places)
     {
         var ask = ChartAsk.Read(context.Request, out var write, out var fault);
-        if (fault is null && AgentAnswers.Find(id, ask, write, out fault) is { } agent && fault is null)
-            return AnswerWriter.WriteAsync(context, agent, AnswerJson.Default.AgentDetailAnswer);
-        return ProblemWriter.WriteAsync(context, fault ?? Problems.NoSuch("agent", id, Path));
+        var agent = fault is null ? await FindAsync() : null;
+        await (agent is null
+            ? ProblemWriter.WriteAsync(context, fault ?? Problems.NoSuch("agent", id, Path))
+            : AnswerWriter.WriteAsync(context, agent, AnswerJson.Default.AgentDetailAnswer));
+
+        async Task<AgentDetailAnswer?> FindAsync()
+        {
+            using var place = await places.TakeAsync(context.RequestAborted);
+            if (place.IsAcquired) return AgentAnswers.Find(id, ask, write, out fault) is { } found && fault is null ? found : null;
+            context.Response.Headers.RetryAfter = WorkPlaces.RetryAfter;
+            fault = Problems.Busy(limits);
+            return null;
+        }
     }
 }

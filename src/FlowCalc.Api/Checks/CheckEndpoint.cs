@@ -18,7 +18,6 @@ internal static class CheckEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapCheck(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/check", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Check").WithTags("Flow")
             .WithSummary("Everything that a layout has data for")
             .DescribeCheck();

@@ -18,7 +18,6 @@ internal static class CircuitEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapCircuit(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/circuit", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Circuit").WithTags("Flow")
             .WithSummary("Firing circuit of a layout")
             .DescribeCircuit();

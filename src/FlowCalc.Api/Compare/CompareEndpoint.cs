@@ -17,7 +17,6 @@ internal static class CompareEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapCompare(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/compare", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Compare").WithTags("Studies")
             .WithSummary("A layout and variants of it, side by side")
             .DescribeCompare();

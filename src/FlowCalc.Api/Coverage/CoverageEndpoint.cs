@@ -20,7 +20,6 @@ internal static class CoverageEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapCoverage(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/coverage", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Coverage").WithTags("Flow")
             .WithSummary("Where sprays land and what zones get")
             .DescribeCoverage();

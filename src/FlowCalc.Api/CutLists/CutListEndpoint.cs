@@ -25,7 +25,6 @@ internal static class CutListEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapCutList(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/cut-list", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("CutList").WithTags("Flow")
             .WithSummary("Cut list of a layout")
             .DescribeCutList();
@@ -44,7 +43,7 @@ internal static class CutListEndpoint
             return LayoutCall.AnswerAsync<CutListAnswer>(
                 context, limits, options, limits.CutListTime, Json, static (text, answer) => text.Value(answer, AnswerJson.Default.CutListAnswer),
                 new(Explained, CutListExplainer.Parts, "runs, bends, fittings, clips and hot places"), Format, Part);
-        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.CutListTime, Table, table => AnswerWriter.WriteBytesAsync(context, table, Csv), Format, Part);
+        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.CutListTime, Table, AnswerWriter.Bytes(context, Csv), Format, Part);
 
         CutListAnswer? Json(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel) =>
             Work(layout, write, limits, out why, cancel) is { } work ? CutListAnswers.Of(layout, work.List, work.Judgement, write) : null;

@@ -17,7 +17,6 @@ internal static class DischargeEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapDischarge(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/discharge", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Discharge").WithTags("Flow")
             .WithSummary("Discharge of a layout through time")
             .DescribeDischarge();

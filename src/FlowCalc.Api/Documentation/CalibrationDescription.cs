@@ -19,7 +19,7 @@ internal static class CalibrationDescription
 
                 Readings are flows or what was collected in a time by nozzle, and static pressures in the tube, at a supply that is held at a pressure; or the time of the whole discharge from the bottle, which finds one unknown of the whole system. The layout as drawn stands until another cause has strong evidence. One cause at a time is tried: two kinks at once are found as readings that disagree. The document without `measured` is a 422.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CalibrationPoints} points, and {limits.CalibrationTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CalibrationPoints} points, and {limits.CalibrationTime.TotalSeconds} s from when its work begins. {CallDescriptions.NoReplacement}
                 """));
             CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, ContractExamples.Answer("calibrate"), "The demo's test; the example shows the first two entries of every list.");
             return Task.CompletedTask;

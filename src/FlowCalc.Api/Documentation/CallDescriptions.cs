@@ -34,7 +34,7 @@ internal static class CallDescriptions
                 $"""
                 Takes a layout document and answers one instant of it: pressure, flow and share at every nozzle and every run, where the pressure is lost, and what there is to say about it. A bottle is taken at its pressure at `temperature`. Of an agent that boils, `band` says how far what the model leaves open moves it.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} points. {NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when its work begins; with `explain=true` at most {limits.ExplainedPoints} points. {NoReplacement}
                 """));
             AddExplain(operation, "the equations of every run, point and nozzle with their numbers in place and their sources, and their sums down every way");
             SetExamples(operation, "The steady flow.", ContractExamples.Answer("flow"), ContractExamples.Answer("flow-explained"));
@@ -52,7 +52,7 @@ internal static class CallDescriptions
                 $"""
                 Takes a layout document whose supply is a bottle and follows its discharge from the opening valve to the empty bottle, at every temperature and in every attitude of `cases`: when each nozzle starts, what it gives through time, how long it lasts and what stays behind; of liquids, gases and liquefied gases. A case that has no discharge, such as one below the agent's freezing point, says why and leaves the others theirs.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, and {limits.DischargeTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} points times cases. {NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, and {limits.DischargeTime.TotalSeconds} s from when its work begins; with `explain=true` at most {limits.ExplainedPoints} points times cases. {NoReplacement}
                 """));
             AddExplain(operation, "of each case the state at its start, the flow of the filled line at that pressure, and how fast the bottle changes then: equations with their numbers in place and their sources, not every step of time");
             SetExamples(operation, "The discharge; the examples show the first two entries of every list.", ContractExamples.Answer("discharge"), ContractExamples.Answer("discharge-explained"));
@@ -72,7 +72,7 @@ internal static class CallDescriptions
 
                 As CSV (RFC 4180) the table `pieces` has one row a piece, its marks in columns of their own, and `order` one row a tube, bar, fitting, nozzle, clip and sleeve, then the findings and cautions. Lengths there are in mm, in or m by `units`, as the columns say, to a hundredth of a millimetre; text that a spreadsheet would take for a formula has an apostrophe before it; a table that is not plain ASCII starts with a byte order mark.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CutListPoints} points, at most {limits.CutListParts} runs, bends, fittings, clips and hot places together, and {limits.CutListTime.TotalSeconds} s from when the body has arrived; with `explain=true` at most {limits.ExplainedPoints} of these parts. {NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CutListPoints} points, at most {limits.CutListParts} runs, bends, fittings, clips and hot places together, and {limits.CutListTime.TotalSeconds} s from when its work begins; with `explain=true` at most {limits.ExplainedPoints} of these parts. {NoReplacement}
                 """));
             AddChoice(operation, CutListEndpoint.Format, CutListEndpoint.Formats, "How to write the answer.");
             AddChoice(operation, CutListEndpoint.Part, CutListEndpoint.Parts, "Which table, of `format=csv` alone.");
@@ -96,7 +96,7 @@ internal static class CallDescriptions
 
                 With `colour=none` the layout is drawn alone: no flow is solved, so that a layout whose flow is not found, which is else a 422 as on `/v1/flow`, can be drawn too.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DrawingPoints} points, at most {limits.DrawingParts} runs, corners and fittings together, and {limits.DrawingTime.TotalSeconds} s from when the body has arrived. {NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DrawingPoints} points, at most {limits.DrawingParts} runs, corners and fittings together, and {limits.DrawingTime.TotalSeconds} s from when its work begins. {NoReplacement}
                 """));
             AddChoice(operation, DrawingEndpoint.View, DrawingEndpoint.Views, "How the layout is laid on the sheet.");
             AddChoice(operation, DrawingEndpoint.Colour, DrawingEndpoint.Colours, "What colours and dashes tell: the flow of each run and nozzle, the pressure at the end of each, the part of the whole flow in each run and each nozzle's deviation from its wanted share, or nothing.");
@@ -150,7 +150,9 @@ internal static class CallDescriptions
     /// <summary>Lists the faults of a call; that of a missing key, which any call but those on health may have, is among them by itself.</summary>
     public static RouteHandlerBuilder ProducesFaults(this RouteHandlerBuilder call, params int[] statuses)
     {
-        int[] all = [.. statuses.Append(StatusCodes.Status401Unauthorized).Order()];
+        // Whatever takes a body may get it late, and what nobody foresaw may happen in any work.
+        int[] always = statuses.Contains(StatusCodes.Status413PayloadTooLarge) ? [StatusCodes.Status401Unauthorized, StatusCodes.Status408RequestTimeout, StatusCodes.Status500InternalServerError] : [StatusCodes.Status401Unauthorized];
+        int[] all = [.. statuses.Concat(always).Order()];
         foreach (var status in all)
             call.Produces<Problem>(status, ProblemWriter.ContentType);
         return call.AddOpenApiOperationTransformer((operation, context, _) =>

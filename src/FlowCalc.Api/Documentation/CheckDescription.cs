@@ -20,7 +20,7 @@ internal static class CheckDescription
 
                 Dates are judged for the day `today`, which the request gives and no clock; without it the upkeep is not answered.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CheckPoints} points, {limits.CheckParts} runs, bends, fittings, clips and hot places together, and {limits.CheckTime.TotalSeconds} s from when the body has arrived; besides, those of the calls on the single parts. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CheckPoints} points, {limits.CheckParts} runs, bends, fittings, clips and hot places together, and {limits.CheckTime.TotalSeconds} s from when its work begins; besides, those of the calls on the single parts. {CallDescriptions.NoReplacement}
                 """));
             CallDescriptions.AddText(operation, UpkeepQuery.TodayName, "2026-11-25", "The day for which the dates are judged, ISO 8601; without it they are not.", isRequired: false);
             CallDescriptions.AddText(operation, UpkeepQuery.TemperatureName, "5 °C", "Temperature of the bottle, with its unit, at which the gauge is to be told; it is not where left out.", isRequired: false);

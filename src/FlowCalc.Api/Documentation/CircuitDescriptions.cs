@@ -25,7 +25,7 @@ internal static class CircuitDescriptions
 
                 The circuit is solved as a network of resistances between nodes, whatever its shape. Diodes have a forward voltage and a resistance; nothing warms up, and coils and wires have no inductance. The document without `circuit` is a 422. No flow is solved.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CircuitPoints} points, 60 parts of the circuit, and {limits.CircuitTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CircuitPoints} points, 60 parts of the circuit, and {limits.CircuitTime.TotalSeconds} s from when its work begins. {CallDescriptions.NoReplacement}
                 """));
             CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, ContractExamples.Answer("circuit"), "The circuit; the example shows the first two entries of every list.");
             return Task.CompletedTask;
@@ -44,7 +44,7 @@ internal static class CircuitDescriptions
 
                 As a calendar (RFC 5545) every due day is an event of a whole day; the same document on the same day gives the same file.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.UpkeepPoints} points, and {limits.UpkeepTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.UpkeepPoints} points, and {limits.UpkeepTime.TotalSeconds} s from when its work begins. {CallDescriptions.NoReplacement}
                 """));
             CallDescriptions.AddText(operation, UpkeepQuery.TodayName, "2026-11-25", "The day for which the dates are judged, ISO 8601. Required.", isRequired: true);
             CallDescriptions.AddText(operation, UpkeepQuery.TemperatureName, "5 °C", "Temperature of the bottle, with its unit, at which the gauge is to be told; it is not where left out.", isRequired: false);

@@ -19,7 +19,7 @@ internal static class CoverageDescriptions
 
                 Cones are full, straight and in still air. Areas on surfaces are exact to rounding for one cone, overlaps to about a hundred-thousandth of the surface. Bodies hide targets and persons, not parts of surfaces. `notProven` says what that does not prove, `notAnswered` what the document gives too little for. A document with neither `coverage` nor zones is a 422.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CoveragePoints} points, at most {limits.CoveragePairs} surfaces, targets and persons together times nozzles, 200 entries of each list, and {limits.CoverageTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.CoveragePoints} points, at most {limits.CoveragePairs} surfaces, targets and persons together times nozzles, 200 entries of each list, and {limits.CoverageTime.TotalSeconds} s from when its work begins. {CallDescriptions.NoReplacement}
                 """));
             CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, ContractExamples.Answer("coverage"), "The coverage; the example shows the first two entries of every list.");
             return Task.CompletedTask;

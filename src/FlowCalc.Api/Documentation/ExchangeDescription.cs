@@ -24,7 +24,7 @@ internal static class ExchangeDescription
 
                 As CSV (RFC 4180) the flow of any agent, unrounded: a row a point, then a row a run, with the names of the file. Units stand in the columns' names and follow `units`.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.Points} points, and {limits.FlowTime.TotalSeconds} s from when its work begins. {CallDescriptions.NoReplacement}
                 """));
             CallDescriptions.AddChoice(operation, ExchangeEndpoint.Format, ExchangeEndpoint.Formats, "What to write: the input file, or the table of our own flow.");
             CallDescriptions.SetExample(operation, "200", ExchangeEndpoint.Text, null, "The file.");

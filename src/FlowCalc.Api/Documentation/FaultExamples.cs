@@ -58,12 +58,15 @@ internal static class FaultExamples
             404 => [call?.Contains("Job", StringComparison.Ordinal) == true
                 ? ("none", "No such job", Problems.NoJob("00112233445566778899aabbccddeeff"))
                 : ("none", "Nothing of that name", Problems.NoSuch("agent", "watre", "/v1/agents"))],
+            408 => [("late", "A body that took too long to arrive", Problems.TooLate(limits.BodyTime))],
             413 => [("too-large", "A body over the limit", Problems.TooLarge(limits))],
             415 => [
                 ("wrong-type", "A content type that is not JSON", Problems.WrongType("text/plain")),
                 ("encoded", "A body that is packed", Problems.Encoded("gzip"))],
             422 => [.. OfLayout(call, limits), ("query", "A query that does not fit", Problems.Query("units", "\"imperial\" is no system of units; those that fit are metric, us and si."))],
-            429 => [("busy", "No place free", Problems.Busy(limits)), ("too-often", "Too many requests", Problems.TooOften(limits))],
+            429 => [("busy", "No place free", Problems.Busy(limits)), ("full", "No room for bodies and answers", Problems.NoRoom(limits)), ("too-often", "Too many requests", Problems.TooOften(limits))],
+            500 => [("unforeseen", "What nobody foresaw", Problems.Unforeseen("4bf92f3577b34da6a3ce929d0e0e4736"))],
+            503 => [("stopping", "A service that is shutting down", Problems.ShuttingDown())],
             _ => [],
         };
     }
@@ -172,10 +175,13 @@ internal static class FaultExamples
         400 => "The body is not JSON in UTF-8.",
         401 => "The caller needs a key, and the request bears none that opens the service.",
         404 => "There is nothing of that name, or none any more.",
+        408 => "The body did not arrive in time.",
         413 => "The body is too large.",
         415 => "The body does not say that it is JSON.",
         422 => "The request was read, but makes no sense or has no answer; `errors` says where and why.",
         429 => "The service is busy, or too many requests came from one address.",
+        500 => "Something that nobody foresaw; the log has it under the id that is told.",
+        503 => "The service is shutting down and takes no job any more.",
         _ => "A fault.",
     };
 

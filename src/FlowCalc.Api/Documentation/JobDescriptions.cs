@@ -15,7 +15,7 @@ internal static class JobDescriptions
     public static void DescribeTolerance(this RouteHandlerBuilder call) => call
         .Produces<ToleranceAnswer>(200, CallDescriptions.Json)
         .Produces<JobAnswer>(202, CallDescriptions.Json)
-        .ProducesFaults(400, 413, 415, 422, 429)
+        .ProducesFaults(400, 413, 415, 422, 429, 503)
         .AddOpenApiOperationTransformer((operation, context, _) =>
         {
             var limits = context.ApplicationServices.GetRequiredService<ServiceLimits>();
@@ -27,7 +27,7 @@ internal static class JobDescriptions
 
                 A caller who does not want to wait sends `Prefer: respond-async` (RFC 7240): the answer is 202 with the job in `Location`.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, {limits.ToleranceFlowSamples} samples of a flow or {limits.ToleranceDischargeSamples} of a discharge, {limits.ToleranceNumbers} figures of all samples together, and {limits.ToleranceTime.TotalSeconds} s from when the body has arrived; as a job {limits.JobTime.TotalSeconds} s; with `explain=true` at most {limits.ExplainedPoints} points times cases. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.DischargePoints} points, {limits.ToleranceFlowSamples} samples of a flow or {limits.ToleranceDischargeSamples} of a discharge, {limits.ToleranceNumbers} figures of all samples together, and {limits.ToleranceTime.TotalSeconds} s from when its work begins; as a job {limits.JobTime.TotalSeconds} s; with `explain=true` at most {limits.ExplainedPoints} points times cases. {CallDescriptions.NoReplacement}
                 """), "A layout and its spreads, UTF-8. Unknown fields and repeated names are faults.", ContractExamples.Request("tolerance"));
             CallDescriptions.AddExplain(operation, "the steady flow of the design, and how percentiles, chances and indices of the inputs come about: equations with their numbers in place and their sources, not every sample");
             operation.Parameters!.Add(new OpenApiParameter

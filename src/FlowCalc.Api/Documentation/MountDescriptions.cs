@@ -19,7 +19,7 @@ internal static class MountDescriptions
 
                 Places are in the mount's own axes: z from the structure to the bottle, x and y in its face. Forces are static, of a rigid bracket; no credit is given to preload. What the document leaves out is not answered and stands in `notAnswered`.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.MountPoints} points, and {limits.MountTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.MountPoints} points, and {limits.MountTime.TotalSeconds} s from when its work begins. {CallDescriptions.NoReplacement}
                 """), "A layout document with a mount, UTF-8, whose JSON Schema is also at `/v1/layout-schema`. Unknown fields and repeated names are faults.", ContractExamples.Demo());
             CallDescriptions.SetExample(operation, "200", CallDescriptions.Json, ContractExamples.Answer("mount"), "The mount; the example shows the first two entries of every list.");
             return Task.CompletedTask;

@@ -22,7 +22,7 @@ internal static class ReportDescription
 
                 As HTML it is one page that needs nothing else and runs no script; it prints on the paper asked for. As PDF its text can be searched and copied and its fonts are in it. The same request gives the same bytes: a report bears no other date than the one asked for.
 
-                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.ReportPoints} points, at most {limits.ReportParts} runs, bends, fittings, clips, hot places and zones together, and {limits.ReportTime.TotalSeconds} s from when the body has arrived. {CallDescriptions.NoReplacement}
+                Limits: a body of at most {limits.BodyBytes} bytes, at most {limits.ReportPoints} points, at most {limits.ReportParts} runs, bends, fittings, clips, hot places and zones together, and {limits.ReportTime.TotalSeconds} s from when its work begins. {CallDescriptions.NoReplacement}
                 """));
             CallDescriptions.AddChoice(operation, ReportEndpoint.Format, ReportEndpoint.Formats, "How to write the report.");
             CallDescriptions.AddChoice(operation, ReportEndpoint.Paper, ReportEndpoint.Papers, "The paper that it is for.");

@@ -33,7 +33,6 @@ internal static class DrawingEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapDrawing(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/drawing", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Drawing").WithTags("Flow")
             .WithSummary("Drawing of a layout")
             .DescribeDrawing();
@@ -46,7 +45,7 @@ internal static class DrawingEndpoint
         if (fault is not null) return ProblemWriter.WriteAsync(context, fault);
 
         var choice = new DrawingChoice { View = view switch { 1 => DrawingView.Isometric, 2 => DrawingView.Tree, _ => null }, Colour = colour };
-        return LayoutCall.AnswerAsync<Picture>(context, limits, new LayoutReaderOptions { MaximumPoints = limits.DrawingPoints }, limits.DrawingTime, Draw, WriteAsync, View, Colour);
+        return LayoutCall.AnswerAsync<Picture>(context, limits, new LayoutReaderOptions { MaximumPoints = limits.DrawingPoints }, limits.DrawingTime, Draw, MakeAsync, View, Colour);
 
         Picture? Draw(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel)
         {
@@ -59,11 +58,11 @@ internal static class DrawingEndpoint
             return why is null ? LayoutDrawing.Of(new SolvedLayout(layout, write.System, flow, FlowFindings.JudgeWithoutCures(layout, flow, write.System, cancel)), choice, shown, cancel) : null;
         }
 
-        async Task WriteAsync(Picture picture)
+        async ValueTask<AnswerText> MakeAsync(Picture picture, CancellationToken cancel)
         {
-            var svg = await markup.SvgAsync(picture);
+            var svg = Encoding.UTF8.GetBytes(await markup.SvgAsync(picture, cancel));
             context.Response.Headers.ContentSecurityPolicy = Policy;
-            await AnswerWriter.WriteBytesAsync(context, Encoding.UTF8.GetBytes(svg), Svg);
+            return AnswerWriter.Bytes(context, svg, Svg);
         }
     }
 

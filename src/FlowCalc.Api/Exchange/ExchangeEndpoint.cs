@@ -25,7 +25,6 @@ internal static class ExchangeEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapExchange(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/exchange", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Exchange").WithTags("Flow")
             .WithSummary("A layout as an EPANET input file, and its flow as a table")
             .DescribeExchange();
@@ -34,9 +33,10 @@ internal static class ExchangeEndpoint
     {
         Problem? fault = null;
         var isTable = QueryChoice.Read(context.Request, Format, Formats, ref fault) == 1;
+        if (!isTable && context.Request.Query.ContainsKey(QueryUnits.Name)) fault = Problems.Together(fault, Problems.Query(QueryUnits.Name, "It is of format=csv; a file of format=inp has the units of its own kind."));
         if (fault is not null) return ProblemWriter.WriteAsync(context, fault);
         var options = new LayoutReaderOptions { MaximumPoints = limits.Points };
-        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.FlowTime, Work, file => AnswerWriter.WriteBytesAsync(context, file, (isTable ? Csv : Text) + "; charset=utf-8"), Format);
+        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.FlowTime, Work, AnswerWriter.Bytes(context, (isTable ? Csv : Text) + "; charset=utf-8"), Format);
 
         byte[]? Work(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel)
         {

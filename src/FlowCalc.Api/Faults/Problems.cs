@@ -77,6 +77,9 @@ internal static class Problems
     public static Problem Busy(ServiceLimits limits) =>
         Of(429, Invariant($"The service is busy: {limits.Workers} requests are worked on and {limits.Waiting} wait. Try again after the time in Retry-After, in seconds."));
 
+    public static Problem NoRoom(ServiceLimits limits) =>
+        Of(429, Invariant($"The service is busy: bodies that arrive or wait and answers that are sent hold {limits.HeldBytes} bytes, all that it has for them. Try again after the time in Retry-After, in seconds."));
+
     public static Problem ShuttingDown() => Of(503, "The service is shutting down and takes no job any more.");
 
     public static Problem TooManyJobs(ServiceLimits limits) =>
@@ -99,6 +102,9 @@ internal static class Problems
 
     /// <summary>What nobody foresaw: an id under which the log has it whole, and nothing of the inside.</summary>
     public static Problem Unforeseen(string trace) => Of(500, $"Something went wrong inside the service. The request was not answered; nothing was kept. The service's log has it under the trace id {trace}.");
+
+    /// <summary>The same of a job, which is no request any more.</summary>
+    public static Problem UnforeseenOfJob(string trace) => Of(500, $"Something went wrong inside the service. The job has no answer. The service's log has it under the trace id {trace}.");
 
     /// <summary>A body that did not arrive in time.</summary>
     public static Problem TooLate(TimeSpan limit) => Of(408, Invariant($"The body had not arrived after {limit.TotalSeconds} s, the longest that a sender may take."));

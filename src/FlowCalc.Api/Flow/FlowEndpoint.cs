@@ -18,7 +18,6 @@ internal static class FlowEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapFlow(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/flow", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Flow").WithTags("Flow")
             .WithSummary("Steady flow of a layout")
             .DescribeFlow();

@@ -6,6 +6,8 @@ namespace FlowCalc.Api.Hosting;
 /// <summary>Holds the limits of the settings against their ranges, and says of each that is outside what was read and what would be right.</summary>
 internal sealed class LimitRanges : IValidateOptions<ServiceLimits>
 {
+    const long MostHeld = 64L * 1024 * 1024 * 1024;
+
     static readonly TimeSpan Second = TimeSpan.FromSeconds(1), Hour = TimeSpan.FromHours(1), Day = TimeSpan.FromDays(1);
 
     /// <inheritdoc/>
@@ -19,6 +21,8 @@ internal sealed class LimitRanges : IValidateOptions<ServiceLimits>
     static void Look(ServiceLimits limits, List<string> faults)
     {
         Whole(nameof(limits.BodyBytes), limits.BodyBytes, 1024, 1024 * 1024 * 1024);
+        if (limits.HeldBytes < limits.BodyBytes || limits.HeldBytes > MostHeld)
+            faults.Add(string.Create(CultureInfo.InvariantCulture, $"{ServiceLimits.Section}:{nameof(limits.HeldBytes)} is {limits.HeldBytes}; right is {limits.BodyBytes} ({nameof(limits.BodyBytes)}, so that the largest body fits when it is alone) to {MostHeld}."));
         Time(nameof(limits.BodyTime), limits.BodyTime, Second, Hour);
         Whole(nameof(limits.Points), limits.Points, 2, 1_000_000);
         Time(nameof(limits.FlowTime), limits.FlowTime, TimeSpan.Zero, Hour);

@@ -12,10 +12,7 @@ namespace FlowCalc.Api.Hosting;
 /// <summary>Keeps the work of the service within <see cref="ServiceLimits"/>.</summary>
 internal static class LimitSetup
 {
-    /// <summary>Name of the policy of every endpoint that computes.</summary>
-    public const string Work = "work";
-
-    /// <summary>Reads and checks the limits, and sets up the two queues: work at once, and requests a minute from one address.</summary>
+    /// <summary>Reads and checks the limits, and sets up what keeps to them: places of work, bytes that are held, and requests a minute from one address.</summary>
     public static void AddLimits(this WebApplicationBuilder builder)
     {
         builder.Services.AddOptions<ServiceLimits>()
@@ -25,18 +22,14 @@ internal static class LimitSetup
         builder.Services.AddSingleton(services => services.GetRequiredService<IOptions<ServiceLimits>>().Value);
 
         builder.Services.AddSingleton<CaseThreads>();
+        builder.Services.AddSingleton<WorkPlaces>();
+        builder.Services.AddSingleton<HeldBytes>();
         builder.Services.AddRateLimiter(_ => { });
         builder.Services.AddOptions<RateLimiterOptions>().Configure<ServiceLimits>((options, limits) =>
         {
             options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
-            options.OnRejected = (rejected, _) => Refuse(rejected, limits);
+            options.OnRejected = (rejected, _) => new(RefuseAsync(rejected.HttpContext, rejected.Lease, limits));
             LeavePoolThreads(limits);
-            options.AddConcurrencyLimiter(Work, work =>
-            {
-                work.PermitLimit = limits.Workers;
-                work.QueueLimit = limits.Waiting;
-                work.QueueProcessingOrder = QueueProcessingOrder.OldestFirst;
-            });
             if (limits.RequestsPerMinute > 0)
                 options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, IPAddress>(context => OfAddress(context, limits));
         });
@@ -71,11 +64,14 @@ internal static class LimitSetup
         return new IPAddress(bytes);
     }
 
-    static async ValueTask Refuse(OnRejectedContext rejected, ServiceLimits limits)
+    /// <summary>Answers 429 to an address whose minute is used up.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="lease">What the limiter said.</param>
+    /// <param name="limits">Limits of the service.</param>
+    public static Task RefuseAsync(HttpContext context, RateLimitLease lease, ServiceLimits limits)
     {
-        var perMinute = rejected.Lease.TryGetMetadata(MetadataName.RetryAfter, out var wait);
-        var seconds = perMinute ? Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)) : 1;
-        rejected.HttpContext.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
-        await ProblemWriter.WriteAsync(rejected.HttpContext, perMinute ? Problems.TooOften(limits) : Problems.Busy(limits));
+        var seconds = lease.TryGetMetadata(MetadataName.RetryAfter, out var wait) ? Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)) : 1;
+        context.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
+        return ProblemWriter.WriteAsync(context, Problems.TooOften(limits));
     }
 }

@@ -22,7 +22,10 @@ internal static class ServerSetup
             .Configure<ServiceLimits>((kestrel, limits) =>
             {
                 kestrel.Limits.MaxRequestBodySize = 2L * limits.BodyBytes;
-                kestrel.Limits.MinRequestBodyDataRate = new MinDataRate(bytesPerSecond: 10 * 1024, gracePeriod: TimeSpan.FromSeconds(5));
+                var slowest = new MinDataRate(bytesPerSecond: 10 * 1024, gracePeriod: TimeSpan.FromSeconds(5));
+                kestrel.Limits.MinRequestBodyDataRate = slowest;
+                // Who reads no answer holds its bytes no longer than that.
+                kestrel.Limits.MinResponseDataRate = slowest;
             });
     }
 }

@@ -12,25 +12,28 @@ public sealed class ServiceLimits
     /// <summary>Longest time for a body to arrive, 1 s to 1 h; beyond it the request is answered 408. After five seconds a sender that gives less than 10 kB a second is cut off before that.</summary>
     public TimeSpan BodyTime { get; init; } = TimeSpan.FromSeconds(60);
 
+    /// <summary>Most bytes of bodies that arrive or wait and of answers that are sent, of all callers together, <see cref="BodyBytes"/> to 64 GiB; a request beyond it is answered 429. Work that is done is sent all the same, and nothing new is taken in until there is room.</summary>
+    public long HeldBytes { get; init; } = 256L * 1024 * 1024;
+
     /// <summary>Most points of a layout on <c>/v1/flow</c>, 2 to 1 000 000.</summary>
     public int Points { get; init; } = 100_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/flow</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/flow</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan FlowTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most points of a layout on <c>/v1/discharge</c>, 2 to 10 000.</summary>
     public int DischargePoints { get; init; } = 500;
 
-    /// <summary>Longest time for the answer to <c>/v1/discharge</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/discharge</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan DischargeTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most variants on <c>/v1/compare</c> beside the base, 1 to 1 000.</summary>
     public int Variants { get; init; } = 20;
 
-    /// <summary>Longest time for the answer to <c>/v1/compare</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/compare</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan CompareTime { get; init; } = TimeSpan.FromSeconds(20);
 
-    /// <summary>Longest time for the answer to <c>/v1/tolerance</c> to a caller that waits, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/tolerance</c> to a caller that waits, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan ToleranceTime { get; init; } = TimeSpan.FromSeconds(30);
 
     /// <summary>Most samples of a steady flow on <c>/v1/tolerance</c>, 100 to 1 000 000.</summary>
@@ -68,7 +71,7 @@ public sealed class ServiceLimits
     /// <summary>Work after which the search of <c>/v1/size</c> ends with what it has, in solves of one steady flow of a liquid, 1 to 100 000 000.</summary>
     public int SizeWork { get; init; } = 150_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/size</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/size</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan SizeTime { get; init; } = TimeSpan.FromSeconds(30);
 
     /// <summary>Most points that <c>explain=true</c> explains, 2 to 10 000; on <c>/v1/discharge</c> and a study of a discharge points of the layout times cases, on <c>/v1/compare</c> those of all layouts, on <c>/v1/cut-list</c> runs, bends, fittings, clips and hot places instead. An explanation has about 10 kB a point.</summary>
@@ -79,7 +82,7 @@ public sealed class ServiceLimits
     /// <summary>Most runs, bends, fittings, clips and hot places together on <c>/v1/cut-list</c>, 2 to 1 000 000.</summary>
     public int CutListParts { get; init; } = 50_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/cut-list</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/cut-list</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan CutListTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most points of a layout on <c>/v1/drawing</c>, 2 to 5 000.</summary>
@@ -88,7 +91,7 @@ public sealed class ServiceLimits
     /// <summary>Most runs, corners and fittings together on <c>/v1/drawing</c>, 2 to 100 000.</summary>
     public int DrawingParts { get; init; } = 5_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/drawing</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/drawing</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan DrawingTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most points of a layout on <c>/v1/report</c>, 2 to 1 000.</summary>
@@ -97,24 +100,24 @@ public sealed class ServiceLimits
     /// <summary>Most runs, bends, fittings, clips, hot places and zones together on <c>/v1/report</c>, 2 to 100 000.</summary>
     public int ReportParts { get; init; } = 2_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/report</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/report</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan ReportTime { get; init; } = TimeSpan.FromSeconds(20);
 
     /// <summary>Most points of a layout on <c>/v1/mount</c>, 2 to 100 000.</summary>
     public int MountPoints { get; init; } = 10_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/mount</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/mount</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan MountTime { get; init; } = TimeSpan.FromSeconds(4);
     /// <summary>Most points of a layout on <c>/v1/circuit</c>, 2 to 100 000.</summary>
     public int CircuitPoints { get; init; } = 10_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/circuit</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/circuit</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan CircuitTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most points of a layout on <c>/v1/upkeep</c>, 2 to 100 000.</summary>
     public int UpkeepPoints { get; init; } = 10_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/upkeep</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/upkeep</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan UpkeepTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most points of a layout on <c>/v1/check</c>, 2 to 10 000.</summary>
@@ -123,7 +126,7 @@ public sealed class ServiceLimits
     /// <summary>Most runs, bends, fittings, clips and hot places together on <c>/v1/check</c>, 2 to 100 000.</summary>
     public int CheckParts { get; init; } = 5_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/check</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/check</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan CheckTime { get; init; } = TimeSpan.FromSeconds(20);
 
     /// <summary>Most points of a layout on <c>/v1/coverage</c>, 2 to 10 000.</summary>
@@ -132,19 +135,19 @@ public sealed class ServiceLimits
     /// <summary>Most surfaces, targets and persons together, times nozzles, on <c>/v1/coverage</c>, 2 to 1 000 000.</summary>
     public int CoveragePairs { get; init; } = 10_000;
 
-    /// <summary>Longest time for the answer to <c>/v1/coverage</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/coverage</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan CoverageTime { get; init; } = TimeSpan.FromSeconds(8);
 
     /// <summary>Most points of a layout on <c>/v1/calibrate</c>, which tries every run, 2 to 5 000.</summary>
     public int CalibrationPoints { get; init; } = 500;
 
-    /// <summary>Longest time for the answer to <c>/v1/calibrate</c>, over 0 to 1 h, counted from when the body has arrived.</summary>
+    /// <summary>Longest time for the answer to <c>/v1/calibrate</c>, over 0 to 1 h, counted from when its work begins.</summary>
     public TimeSpan CalibrationTime { get; init; } = TimeSpan.FromSeconds(4);
 
     /// <summary>Most requests worked on at once, 0 to 1 000; 0 means two a processor.</summary>
     public int Concurrent { get; init; }
 
-    /// <summary>Most requests that wait for their turn, 0 to 100 000; one more is answered 429. A waiting request holds no body.</summary>
+    /// <summary>Most requests that wait for their turn, 0 to 100 000; one more is answered 429. A waiting request holds its body, which counts among <see cref="HeldBytes"/>.</summary>
     public int Waiting { get; init; } = 256;
 
     /// <summary>Most requests a minute from one address, 0 to 1 000 000; 0 means any number.</summary>

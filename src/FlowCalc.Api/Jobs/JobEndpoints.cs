@@ -1,6 +1,7 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Documentation;
 using FlowCalc.Api.Faults;
+using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Requests;
 
 namespace FlowCalc.Api.Jobs;
@@ -27,10 +28,16 @@ internal static class JobEndpoints
         app.MapGet("/v1/jobs/{id}/events", Listen).WithName("JobEvents").WithTags("Jobs").WithSummary("Progress of a job as it happens").DescribeEvents();
     }
 
-    static Task Read(HttpContext context, string id, JobStore jobs)
+    static Task Read(HttpContext context, string id, JobStore jobs, ServiceLimits limits, HeldBytes held)
     {
         if (QueryUnits.RefuseAny(context.Request) is { } fault) return ProblemWriter.WriteAsync(context, fault);
         if (jobs.Find(id) is not { } job) return ProblemWriter.WriteAsync(context, Problems.NoJob(id));
+        if (held.IsFull)
+        {
+            // An answer may be long: it waits where it is until others have gone out.
+            context.Response.Headers.RetryAfter = WorkPlaces.RetryAfter;
+            return ProblemWriter.WriteAsync(context, Problems.NoRoom(limits));
+        }
         context.Response.Headers.CacheControl = "no-store";
         return AnswerWriter.WriteAsync(context, job, JobAnswers.Write);
     }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Faults;
 using FlowCalc.Api.Hosting;
@@ -29,11 +30,12 @@ internal sealed partial class JobRunner(ServiceLimits limits, ILogger log)
         // A job has no caller to throw to: what nobody foresaw goes to the log, and the job says that it failed.
         catch (Exception unforeseen)
         {
-            LogUnforeseen(log, job.Call, unforeseen);
-            return new(JobState.Failed, null, Problems.Of(StatusCodes.Status500InternalServerError, "Something went wrong inside the service. The job has no answer."), null);
+            var trace = ActivityTraceId.CreateRandom().ToHexString();
+            LogUnforeseen(log, trace, job.Call, unforeseen);
+            return new(JobState.Failed, null, Problems.UnforeseenOfJob(trace), null);
         }
     }
 
-    [LoggerMessage(Level = LogLevel.Error, Message = "A job of {Call} ended in an exception.")]
-    static partial void LogUnforeseen(ILogger log, string call, Exception thrown);
+    [LoggerMessage(Level = LogLevel.Error, Message = "The job {Trace} of {Call} ended with an unforeseen error.")]
+    static partial void LogUnforeseen(ILogger log, string trace, string call, Exception thrown);
 }

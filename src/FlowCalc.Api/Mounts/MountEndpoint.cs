@@ -15,7 +15,6 @@ internal static class MountEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapMount(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/mount", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Mount").WithTags("Mount")
             .WithSummary("Loads of a bottle's mount")
             .DescribeMount();

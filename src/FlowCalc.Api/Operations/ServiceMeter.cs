@@ -9,8 +9,8 @@ internal sealed class ServiceMeter
     /// <summary>Name of the meter and of the source of traces.</summary>
     public const string Name = "FlowCalc";
 
-    /// <summary>What came of a call: an answer, a fault of the document or the query, or too little time.</summary>
-    public const string Answered = "answered", Fault = "fault", TooSlow = "too-slow";
+    /// <summary>What came of a call: an answer, a fault of the document or the query, too little time, or no place or room.</summary>
+    public const string Answered = "answered", Fault = "fault", TooSlow = "too-slow", Busy = "busy";
 
     readonly Counter<long> answers;
     readonly Histogram<double> duration;
@@ -21,7 +21,7 @@ internal sealed class ServiceMeter
     {
         var meter = factory.Create(Name);
         answers = meter.CreateCounter<long>("flowcalc.answers", "{answer}", "Calls on a document, by call and by what came of them.");
-        duration = meter.CreateHistogram<double>("flowcalc.work.duration", "s", "From when the body has arrived to the answer or fault, by call.");
+        duration = meter.CreateHistogram<double>("flowcalc.work.duration", "s", "From when the work begins to the text of the answer or the fault, by call.");
         iterations = meter.CreateHistogram<int>("flowcalc.flow.iterations", "{step}", "Newton steps of a steady flow.");
         Meter = meter;
     }
@@ -35,7 +35,7 @@ internal sealed class ServiceMeter
     /// <summary>Counts a call.</summary>
     /// <param name="call">Its path.</param>
     /// <param name="outcome">What came of it.</param>
-    /// <param name="began">When its body had arrived, a timestamp of <see cref="Stopwatch"/>.</param>
+    /// <param name="began">When its work began, a timestamp of <see cref="Stopwatch"/>.</param>
     public void Count(string call, string outcome, long began)
     {
         answers.Add(1, new("call", call), new("outcome", outcome));

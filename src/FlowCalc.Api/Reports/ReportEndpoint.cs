@@ -35,7 +35,6 @@ internal static class ReportEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapReport(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/report", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Report").WithTags("Flow")
             .WithSummary("Report of a layout, to print and to keep")
             .DescribeReport();
@@ -51,7 +50,7 @@ internal static class ReportEndpoint
         if (fault is not null) return ProblemWriter.WriteAsync(context, fault);
 
         var options = new LayoutReaderOptions { MaximumPoints = limits.ReportPoints, Today = today };
-        return LayoutCall.AnswerAsync<WrittenReport>(context, limits, options, limits.ReportTime, Work, report => SendAsync(context, report, paper, markup), Format, Paper, Date, By, UpkeepQuery.TodayName);
+        return LayoutCall.AnswerAsync<WrittenReport>(context, limits, options, limits.ReportTime, Work, (report, cancel) => MakeAsync(context, report, paper, markup, cancel), Format, Paper, Date, By, UpkeepQuery.TodayName);
 
         WrittenReport? Work(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel)
         {
@@ -78,16 +77,15 @@ internal static class ReportEndpoint
         return parts > limits.ReportParts ? Problems.TooMuch($"Its runs, bends, fittings, clips, hot places and zones are {parts} together; this call takes {limits.ReportParts}.") : null;
     }
 
-    static async Task SendAsync(HttpContext context, WrittenReport report, PaperSize paper, StaticMarkup markup)
+    static async ValueTask<AnswerText> MakeAsync(HttpContext context, WrittenReport report, PaperSize paper, StaticMarkup markup, CancellationToken cancel)
     {
         if (report.Pdf is { } pdf)
         {
             context.Response.Headers.ContentDisposition = $"inline; filename=\"{FileName.Of(report.Content.Title)}.pdf\"";
-            await AnswerWriter.WriteBytesAsync(context, pdf, Pdf);
-            return;
+            return AnswerWriter.Bytes(context, pdf, Pdf);
         }
-        var page = await markup.RenderAsync<Report>(new() { [nameof(Report.Content)] = report.Content, [nameof(Report.Paper)] = paper });
+        var page = Encoding.UTF8.GetBytes(await markup.RenderAsync<Report>(new() { [nameof(Report.Content)] = report.Content, [nameof(Report.Paper)] = paper }, cancel));
         context.Response.Headers.ContentSecurityPolicy = Policy;
-        await AnswerWriter.WriteBytesAsync(context, Encoding.UTF8.GetBytes(page), $"{Html}; charset=utf-8");
+        return AnswerWriter.Bytes(context, page, $"{Html}; charset=utf-8");
     }
 }

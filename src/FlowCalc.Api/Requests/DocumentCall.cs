@@ -18,13 +18,21 @@ internal delegate TAnswer? DocumentWork<TRequest, TAnswer>(TRequest request, Uni
     where TRequest : class
     where TAnswer : class;
 
-/// <summary>A call that takes a document as its body and answers from it alone: its query, body, time and faults.</summary>
+/// <summary>Makes the text of an answer while its place of work is held.</summary>
+/// <typeparam name="TAnswer">The answer.</typeparam>
+/// <param name="answer">The answer.</param>
+/// <param name="cancel">The time is up, or the caller has gone.</param>
+/// <returns>The text; headers that go with it are set on the response once it is there.</returns>
+internal delegate ValueTask<AnswerText> AnswerMaker<in TAnswer>(TAnswer answer, CancellationToken cancel);
+
+/// <summary>A call that takes a document as its body and answers from it alone: its query, body, place, time and faults.</summary>
+/// <remarks>A place of work is held from when the body is there until the answer's text is made, never while a caller sends or reads.</remarks>
 internal static class DocumentCall
 {
     /// <summary>Reads the request, works and writes answer or fault.</summary>
     /// <param name="context">The request.</param>
     /// <param name="limits">Limits of the service.</param>
-    /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
+    /// <param name="longest">Longest time on this call, from when its work begins.</param>
     /// <param name="read">Reads its body.</param>
     /// <param name="work">What it works out.</param>
     /// <param name="writer">Writes its answer.</param>
@@ -34,53 +42,66 @@ internal static class DocumentCall
         HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Action<JsonText, TAnswer> writer,
         ExplainedWork<TRequest, TAnswer>? explained = null, params string[] others)
         where TRequest : class
-        where TAnswer : class =>
-        AnswerAsync(context, limits, longest, read, work, answer => AnswerWriter.WriteAsync(context, answer, writer), explained, others);
+        where TAnswer : class
+    {
+        return AnswerAsync(context, limits, longest, read, work, Make, explained, others);
 
-    /// <summary>Reads the request, works, and delivers the answer or writes the fault.</summary>
+        ValueTask<AnswerText> Make(TAnswer answer, CancellationToken cancel)
+        {
+            var text = AnswerText.Of(answer, writer);
+            context.Response.ContentType = AnswerWriter.Json;
+            return new(text);
+        }
+    }
+
+    /// <summary>Reads the request, works, and sends the answer or writes the fault.</summary>
     /// <param name="context">The request.</param>
     /// <param name="limits">Limits of the service.</param>
-    /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
+    /// <param name="longest">Longest time on this call, from when its work begins.</param>
     /// <param name="read">Reads its body.</param>
     /// <param name="work">What it works out.</param>
-    /// <param name="deliver">Writes its answer into the response.</param>
+    /// <param name="make">Makes the text of its answer.</param>
     /// <param name="explained">What it works out where the query asks for an explanation; null for a call that has none.</param>
     /// <param name="others">Names of the query that the call has read itself.</param>
     public static async Task AnswerAsync<TRequest, TAnswer>(
-        HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, Func<TAnswer, Task> deliver,
+        HttpContext context, ServiceLimits limits, TimeSpan longest, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, AnswerMaker<TAnswer> make,
         ExplainedWork<TRequest, TAnswer>? explained, string[] others)
         where TRequest : class
         where TAnswer : class
     {
-        var meter = context.RequestServices.GetRequiredService<ServiceMeter>();
         var began = Stopwatch.GetTimestamp();
-        var outcome = ServiceMeter.Fault;
         var query = LayoutQuery.Read(context.Request, explained is not null, others, out var fault);
         fault ??= JsonContentType.Fault(context.Request);
-        if (fault is null)
-        {
-            var (received, late) = await ReceiveAsync(context, limits);
-            using var body = received;
-            fault = late ? Problems.TooLate(limits.BodyTime) : body is null ? Problems.TooLarge(limits) : null;
-            began = Stopwatch.GetTimestamp();
-            if (body is not null && Answer(body.Bytes, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, out fault, ref outcome, context.RequestAborted) is { } answer)
-            {
-                meter.Count(CallOf(context), ServiceMeter.Answered, began);
-                await deliver(answer);
-                return;
-            }
-        }
-        meter.Count(CallOf(context), outcome, began);
-        await ProblemWriter.WriteAsync(context, fault!);
+        var outcome = fault is null
+            ? await InPlaceAsync(context, limits, body => WorkAsync(body, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, make, context.RequestAborted))
+            : new CallOutcome(fault, ServiceMeter.Fault, began);
+        context.RequestServices.GetRequiredService<ServiceMeter>().Count(CallOf(context), outcome.Word, outcome.Began);
+        await (outcome.Text is { } text ? AnswerWriter.SendAsync(context, text) : ProblemWriter.WriteAsync(context, outcome.Fault!));
     }
 
-    // A place of work is held while the body arrives, so that takes no longer than the limit whatever a sender does.
-    static async Task<(PooledBody? Body, bool IsLate)> ReceiveAsync(HttpContext context, ServiceLimits limits)
+    // The place is taken once the body is there, and both are left before anything is sent.
+    static async Task<CallOutcome> InPlaceAsync(HttpContext context, ServiceLimits limits, Func<ReadOnlyMemory<byte>, Task<CallOutcome>> work)
     {
-        var received = await PooledBody.ReadAsync(context.Request, limits.BodyBytes, limits.BodyTime, context.RequestAborted);
-        // What is left of a late body is not waited for.
-        if (received.IsLate) context.Response.Headers.Connection = "close";
-        return received;
+        var began = Stopwatch.GetTimestamp();
+        var (arrival, received) = await PooledBody.ReadAsync(context.Request, limits, context.RequestServices.GetRequiredService<HeldBytes>(), context.RequestAborted);
+        using var body = received;
+        if (body is null) return new(Refusal(context, limits, arrival), ServiceMeter.Fault, began);
+        using var place = await context.RequestServices.GetRequiredService<WorkPlaces>().TakeAsync(context.RequestAborted);
+        return place.IsAcquired ? await work(body.Bytes) : new(Busy(context, Problems.Busy(limits)), ServiceMeter.Busy, began);
+    }
+
+    static Problem Refusal(HttpContext context, ServiceLimits limits, BodyArrival arrival)
+    {
+        if (arrival == BodyArrival.TooLarge) return Problems.TooLarge(limits);
+        // What is left of the body is not waited for.
+        context.Response.Headers.Connection = "close";
+        return arrival == BodyArrival.Late ? Problems.TooLate(limits.BodyTime) : Busy(context, Problems.NoRoom(limits));
+    }
+
+    static Problem Busy(HttpContext context, Problem why)
+    {
+        context.Response.Headers.RetryAfter = WorkPlaces.RetryAfter;
+        return why;
     }
 
     // The path as it is mapped: a caller may write it in other letters.
@@ -96,11 +117,12 @@ internal static class DocumentCall
             return fault is null ? explained.Work(request, write, out fault, cancel) : null;
         };
 
-    static TAnswer? Answer<TRequest, TAnswer>(
-        ReadOnlyMemory<byte> body, TimeSpan longest, UnitWriter write, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, out Problem? fault, ref string outcome, CancellationToken gone)
+    static async Task<CallOutcome> WorkAsync<TRequest, TAnswer>(
+        ReadOnlyMemory<byte> body, TimeSpan longest, UnitWriter write, BodyReader<TRequest> read, DocumentWork<TRequest, TAnswer> work, AnswerMaker<TAnswer> make, CancellationToken gone)
         where TRequest : class
         where TAnswer : class
     {
+        var began = Stopwatch.GetTimestamp();
         using var activity = ServiceMeter.Source.StartActivity("work");
         using var time = CancellationTokenSource.CreateLinkedTokenSource(gone);
         // Timers count whole milliseconds and may fire late: less than one is over at once.
@@ -108,16 +130,16 @@ internal static class DocumentCall
         else time.CancelAfter(longest);
         try
         {
-            return JsonBody.Read(body, read, out fault, time.Token) is { } request ? work(request, write, out fault, time.Token) : null;
+            var answer = JsonBody.Read(body, read, out var fault, time.Token) is { } request ? work(request, write, out fault, time.Token) : null;
+            return answer is null ? new(fault!, ServiceMeter.Fault, began) : new(await make(answer, time.Token), began);
         }
         catch (OperationCanceledException) when (!gone.IsCancellationRequested)
         {
-            (fault, outcome) = (Problems.TooSlow(longest), ServiceMeter.TooSlow);
+            return new(Problems.TooSlow(longest), ServiceMeter.TooSlow, began);
         }
         catch (NotFiniteException notFinite)
         {
-            fault = Problems.NoAnswer(notFinite.Message);
+            return new(Problems.NoAnswer(notFinite.Message), ServiceMeter.Fault, began);
         }
-        return null;
     }
 }

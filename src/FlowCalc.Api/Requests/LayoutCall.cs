@@ -12,7 +12,7 @@ internal static class LayoutCall
     /// <param name="context">The request.</param>
     /// <param name="limits">Limits of the service.</param>
     /// <param name="options">What a document may hold on this call.</param>
-    /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
+    /// <param name="longest">Longest time on this call, from when its work begins.</param>
     /// <param name="work">What it works out.</param>
     /// <param name="writer">Writes its answer.</param>
     /// <param name="explained">What it works out where the query asks for an explanation; null for a call that has none.</param>
@@ -27,14 +27,14 @@ internal static class LayoutCall
     /// <param name="context">The request.</param>
     /// <param name="limits">Limits of the service.</param>
     /// <param name="options">What a document may hold on this call.</param>
-    /// <param name="longest">Longest time on this call, from when the body has arrived.</param>
+    /// <param name="longest">Longest time on this call, from when its work begins.</param>
     /// <param name="work">What it works out.</param>
-    /// <param name="deliver">Writes its answer into the response.</param>
+    /// <param name="make">Makes the text of its answer.</param>
     /// <param name="others">Names of the query that the call has read itself.</param>
     public static Task AnswerAsync<TAnswer>(
-        HttpContext context, ServiceLimits limits, LayoutReaderOptions options, TimeSpan longest, DocumentWork<Layout, TAnswer> work, Func<TAnswer, Task> deliver, params string[] others)
+        HttpContext context, ServiceLimits limits, LayoutReaderOptions options, TimeSpan longest, DocumentWork<Layout, TAnswer> work, AnswerMaker<TAnswer> make, params string[] others)
         where TAnswer : class =>
-        DocumentCall.AnswerAsync(context, limits, longest, Reader(options), work, deliver, null, others);
+        DocumentCall.AnswerAsync(context, limits, longest, Reader(options), work, make, null, others);
 
     /// <summary>Reads a layout.</summary>
     /// <param name="options">What a document may hold.</param>

@@ -15,7 +15,6 @@ internal static class SizeEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapSize(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/size", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Size").WithTags("Studies")
             .WithSummary("Bores and orifices from a stock that meet a wish")
             .DescribeSize();

@@ -21,7 +21,6 @@ internal static class ToleranceEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapTolerance(this IEndpointRouteBuilder app) =>
         app.MapPost(Path, AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Tolerance").WithTags("Studies")
             .WithSummary("Spread of an answer from the spread of its inputs, and which input matters most")
             .DescribeTolerance();

@@ -18,7 +18,6 @@ internal static class UpkeepEndpoint
     /// <summary>Puts the call on the service.</summary>
     public static void MapUpkeep(this IEndpointRouteBuilder app) =>
         app.MapPost("/v1/upkeep", AnswerAsync)
-            .RequireRateLimiting(LimitSetup.Work)
             .WithName("Upkeep").WithTags("Flow")
             .WithSummary("Dates and upkeep of a layout's bottle")
             .DescribeUpkeep();
@@ -30,7 +29,7 @@ internal static class UpkeepEndpoint
         string[] others = [UpkeepQuery.TodayName, UpkeepQuery.TemperatureName, UpkeepQuery.FormatName];
         if (!query.IsCalendar)
             return LayoutCall.AnswerAsync<UpkeepAnswer>(context, limits, options, limits.UpkeepTime, Json, static (text, answer) => text.Value(answer, AnswerJson.Default.UpkeepAnswer), others: others);
-        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.UpkeepTime, Calendar, calendar => AnswerWriter.WriteBytesAsync(context, calendar, CalendarFile.ContentType), others);
+        return LayoutCall.AnswerAsync<byte[]>(context, limits, options, limits.UpkeepTime, Calendar, AnswerWriter.Bytes(context, CalendarFile.ContentType), others);
 
         UpkeepAnswer? Json(Layout layout, UnitWriter write, out Problem? why, CancellationToken cancel) =>
             Work(layout, query, out why) is { } result ? UpkeepAnswers.Of(layout, result, UpkeepFindings.Judge(layout, result, write.System), write) : null;

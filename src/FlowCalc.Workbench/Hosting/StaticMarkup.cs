@@ -11,15 +11,20 @@ namespace FlowCalc.Workbench.Hosting;
 public sealed class StaticMarkup(IServiceProvider services, ILoggerFactory log)
 {
     /// <summary>A picture as an SVG file, well-formed XML.</summary>
-    public Task<string> SvgAsync(Picture picture) => RenderAsync<PictureView>(new() { [nameof(PictureView.Picture)] = picture });
+    /// <exception cref="OperationCanceledException">It was asked to stop.</exception>
+    public Task<string> SvgAsync(Picture picture, CancellationToken cancel = default) => RenderAsync<PictureView>(new() { [nameof(PictureView.Picture)] = picture }, cancel);
 
     /// <summary>A component as HTML.</summary>
     /// <typeparam name="TComponent">The component.</typeparam>
     /// <param name="parameters">Its parameters by name.</param>
-    public async Task<string> RenderAsync<TComponent>(Dictionary<string, object?> parameters)
+    /// <param name="cancel">Asked at every component within it.</param>
+    /// <exception cref="OperationCanceledException">It was asked to stop.</exception>
+    public async Task<string> RenderAsync<TComponent>(Dictionary<string, object?> parameters, CancellationToken cancel = default)
         where TComponent : IComponent
     {
-        await using var renderer = new HtmlRenderer(services, log);
-        return await renderer.Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<TComponent>(ParameterView.FromDictionary(parameters))).ToHtmlString());
+        await using var renderer = new HtmlRenderer(new StoppingServices(services, cancel), log);
+        var html = await renderer.Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<TComponent>(ParameterView.FromDictionary(parameters))).ToHtmlString());
+        cancel.ThrowIfCancellationRequested();
+        return html;
     }
 }

@@ -64,6 +64,24 @@ public sealed class KeyTests
     }
 
     [Fact]
+    public async Task Guesses_of_a_key_count_among_the_requests_of_a_minute_and_a_right_one_beyond_them_shows_no_difference()
+    {
+        await using var service = From(Stranger, ("Access:Keys:0", Key), ("Limits:RequestsPerMinute", "3"));
+        using var guesser = service.Caller();
+        guesser.DefaultRequestHeaders.TryAddWithoutValidation("Authorization", "Bearer " + Other);
+        using var knowing = service.Caller();
+        knowing.DefaultRequestHeaders.TryAddWithoutValidation("Authorization", "Bearer " + Key);
+
+        for (var guess = 0; guess < 3; guess++) await guesser.Get("/v1/examples").Fault(401);
+
+        using var refused = await guesser.Get("/v1/examples");
+        Assert.NotNull(refused.Headers.RetryAfter);
+        var wrong = await Task.FromResult(refused).Fault(429);
+        var right = await knowing.Get("/v1/examples").Fault(429);
+        Assert.Equal(wrong.GetRawText(), right.GetRawText());
+    }
+
+    [Fact]
     public async Task A_stranger_is_refused_where_no_key_is_set_unless_that_is_waived()
     {
         await using var closed = From(Stranger);

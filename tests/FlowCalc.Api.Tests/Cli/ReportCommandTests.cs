@@ -65,4 +65,34 @@ public sealed class ReportCommandTests(Service service) : IDisposable
         Assert.Contains("/agent: ", said.Error, StringComparison.Ordinal);
         Assert.False(File.Exists(path));
     }
+
+    [Theory]
+    [InlineData(".svg", "--output", "report", "-o", "line.svg")]
+    [InlineData("--format asks for html", "ends in .pdf", "report", "-o", "line.pdf", "--format", "html")]
+    [InlineData("--by", "control characters", "report", "--by", "A\nB")]
+    [InlineData("--date", "1 to 100", "report", "--date", "")]
+    [InlineData("--strict", "", "exchange", "--strict")]
+    [InlineData("--units", "", "exchange", "--units", "us")]
+    public async Task What_a_command_cannot_do_is_refused_in_words_and_nothing_is_written(string word, string other, params string[] line)
+    {
+        var said = await Said.OfAsync(Documents.Demo, line);
+
+        Assert.Equal(2, said.Code);
+        Assert.Contains(word, said.Error, StringComparison.Ordinal);
+        Assert.Contains(other, said.Error, StringComparison.Ordinal);
+        Assert.Empty(said.Bytes);
+        Assert.False(File.Exists("line.svg") || File.Exists("line.pdf"));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData(" \r\n")]
+    public async Task An_empty_input_is_told_without_a_word_of_calls_over_the_network(string document)
+    {
+        var said = await Said.OfAsync(document, "flow");
+
+        Assert.Equal(2, said.Code);
+        Assert.Contains("Standard input is empty", said.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("GET", said.Error, StringComparison.Ordinal);
+    }
 }

@@ -111,7 +111,7 @@ public sealed class ContractTests(Service service)
         foreach (var limit in (string[])["50331648 bytes", points, path switch { "/v1/report" or "/v1/check" => "20 s", "/v1/coverage" => "8 s", _ => "4 s" }])
             Assert.Contains(limit, description, StringComparison.Ordinal);
         var responses = call.GetProperty("responses");
-        Assert.Equal(["200", "400", "401", "413", "415", "422", "429"], responses.EnumerateObject().Select(response => response.Name));
+        Assert.Equal(["200", "400", "401", "408", "413", "415", "422", "429", "500"], responses.EnumerateObject().Select(response => response.Name));
         Assert.Equal(
             unprocessable,
             responses.GetProperty("422").GetProperty("content").GetProperty("application/problem+json").GetProperty("examples").EnumerateObject().Select(example => example.Name));

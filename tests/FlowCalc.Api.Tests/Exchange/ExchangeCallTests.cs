@@ -25,6 +25,16 @@ public sealed class ExchangeCallTests(Service service) : IDisposable
     }
 
     [Theory]
+    [InlineData("?units=us")]
+    [InlineData("?format=inp&units=metric")]
+    public async Task Units_of_a_file_that_has_its_own_are_a_422(string query)
+    {
+        var fault = await Post(Documents.Demo, query).Fault(422);
+
+        Assert.Contains("format=csv", fault.GetProperty("errors").GetProperty("?units")[0].GetString()!, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("metric", "L_min")]
     [InlineData("us", "US_gal_min")]
     [InlineData("si", "m3_s")]

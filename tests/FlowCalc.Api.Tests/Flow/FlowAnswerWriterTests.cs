@@ -55,7 +55,6 @@ public sealed class FlowAnswerWriterTests
         var sent = new ArrayBufferWriter<byte>();
         using var text = new JsonText(sent, size);
         FlowAnswerWriter.Write(text, answer);
-        Assert.Equal(sent.WrittenCount == 0, text.IsWhole);
         return Encoding.UTF8.GetString([.. sent.WrittenSpan, .. text.Bytes.Span]);
     }
 }

@@ -1,6 +1,8 @@
 using System.Text;
+using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Tests.Hosting;
 using FlowCalc.Api.Tests.Requests;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace FlowCalc.Api.Tests.Flow;
 
@@ -63,25 +65,29 @@ public sealed class FlowLimitTests
         Assert.Equal(1, answer.GetProperty("nozzles").EnumerateArray().Sum(nozzle => nozzle.GetProperty("share").GetDouble()), tolerance: 1e-9);
     }
 
-    [Fact]
-    public async Task Request_that_finds_neither_a_place_nor_a_wait_is_a_429_with_Retry_After()
+    [Theory]
+    [InlineData("POST", "/v1/flow")]
+    [InlineData("GET", "/v1/agents/HFC-227ea")]
+    public async Task Request_that_finds_neither_a_place_nor_a_wait_is_a_429_with_Retry_After(string method, string path)
     {
-        await using var service = Service.With(("Limits:Concurrent", "1"), ("Limits:Waiting", "0"));
+        await using var service = Service.With(("Limits:Concurrent", "1"), ("Limits:Waiting", "1"));
         using var caller = service.Caller();
-        using var held = new HeldBody(Encoding.UTF8.GetBytes(Documents.Small));
-        using var alsoHeld = new HeldBody(Encoding.UTF8.GetBytes(Documents.Small));
+        var places = service.Services.GetRequiredService<WorkPlaces>();
+        var taken = await places.TakeAsync(TestContext.Current.CancellationToken);
+        var waiting = Ask();
+        while (places.Counts().Waiting == 0) await Task.Delay(5, TestContext.Current.CancellationToken);
 
-        // Both wait for their body, so only the one without a place can be answered.
-        var asked = new List<Task<HttpResponseMessage>> { Post(caller, held), Post(caller, alsoHeld) };
-        var refused = await Task.WhenAny(asked);
-        asked.Remove(refused);
-        var fault = await refused.Fault(429);
-        held.Release();
-        alsoHeld.Release();
+        using var refused = await Ask();
 
-        Assert.Equal(TimeSpan.FromSeconds(1), (await refused).Headers.RetryAfter?.Delta);
+        var fault = await Task.FromResult(refused).Fault(429);
+        Assert.Equal(TimeSpan.FromSeconds(1), refused.Headers.RetryAfter?.Delta);
         Assert.Contains("busy", fault.GetProperty("detail").GetString()!, StringComparison.Ordinal);
-        await asked.Single().Json(200);
+        Assert.Equal((1, 1), places.Counts());
+        taken.Dispose();
+        await waiting.Json(200);
+        Assert.Equal((0, 0), places.Counts());
+
+        Task<HttpResponseMessage> Ask() => method == "GET" ? caller.Get(path) : caller.PostLayout(path, Encoding.UTF8.GetBytes(Documents.Small));
     }
 
     [Fact]

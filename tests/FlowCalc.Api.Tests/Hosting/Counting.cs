@@ -1,5 +1,8 @@
+using System.Net;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace FlowCalc.Api.Tests.Hosting;
@@ -17,6 +20,18 @@ sealed class InFlight
 /// <summary>A service that counts what it is working on.</summary>
 sealed class Counting(params (string Key, string Value)[] others) : Service
 {
+    /// <summary>One that listens on a port of this machine.</summary>
+    public static Counting Listening(params (string, string)[] settings)
+    {
+        var service = new Counting(settings);
+        service.UseKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, 0));
+        service.StartServer();
+        return service;
+    }
+
+    /// <summary>Where it listens.</summary>
+    public Uri Address => new(Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         base.ConfigureWebHost(builder);

@@ -10,9 +10,12 @@ sealed class RawCaller : IDisposable
     readonly TcpClient connection = new();
 
     /// <summary>Connects to a service.</summary>
-    public static async Task<RawCaller> ToAsync(Uri address)
+    /// <param name="address">Where it listens.</param>
+    /// <param name="receives">Bytes that the connection takes before they are read; null for as many as the system thinks best.</param>
+    public static async Task<RawCaller> ToAsync(Uri address, int? receives = null)
     {
         var caller = new RawCaller();
+        if (receives is { } bytes) caller.connection.ReceiveBufferSize = bytes;
         await caller.connection.ConnectAsync(IPAddress.Loopback, address.Port, TestContext.Current.CancellationToken);
         return caller;
     }
@@ -27,6 +30,13 @@ sealed class RawCaller : IDisposable
         catch (IOException)
         {
         }
+    }
+
+    /// <summary>What comes back first, 8 kB at most.</summary>
+    public async Task<string> FirstAsync()
+    {
+        var buffer = new byte[8192];
+        return Encoding.UTF8.GetString(buffer, 0, await connection.GetStream().ReadAsync(buffer, TestContext.Current.CancellationToken));
     }
 
     /// <summary>What comes back until the service hangs up.</summary>

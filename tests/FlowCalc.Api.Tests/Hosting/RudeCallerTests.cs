@@ -1,11 +1,9 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Net;
+using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Tests.Discharge;
 using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Requests;
-using Microsoft.AspNetCore.Hosting.Server;
-using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 
@@ -15,18 +13,17 @@ namespace FlowCalc.Api.Tests.Hosting;
 public sealed class RudeCallerTests
 {
     [Fact]
-    public async Task A_sender_who_dawdles_is_cut_off_and_frees_the_only_place()
+    public async Task A_sender_who_dawdles_is_cut_off_when_the_time_of_a_body_is_over()
     {
-        await using var service = Listening(("Limits:BodyTime", "00:00:01"), ("Limits:Concurrent", "1"), ("Limits:Waiting", "0"));
-        using var slow = await RawCaller.ToAsync(AddressOf(service));
+        await using var service = Counting.Listening(("Limits:BodyTime", "00:00:01"));
+        using var slow = await RawCaller.ToAsync(service.Address);
         await slow.SendAsync("POST /v1/flow HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n\r\n{");
 
         var said = await slow.RestAsync();
 
         Assert.StartsWith("HTTP/1.1 408", said, StringComparison.Ordinal);
         Assert.Contains("1 s", said, StringComparison.Ordinal);
-        using var other = new HttpClient { BaseAddress = AddressOf(service) };
-        await other.PostFlow(Documents.Small).Json(200);
+        Assert.Equal(0, service.Services.GetRequiredService<HeldBytes>().Count);
     }
 
     [Theory]
@@ -35,8 +32,8 @@ public sealed class RudeCallerTests
     [InlineData(20, 4_000, 431)]
     public async Task Headers_within_the_servers_bounds_are_read_and_a_flood_is_a_431(int count, int length, int status)
     {
-        await using var service = Listening();
-        using var caller = await RawCaller.ToAsync(AddressOf(service));
+        await using var service = Counting.Listening();
+        using var caller = await RawCaller.ToAsync(service.Address);
         var headers = string.Concat(Enumerable.Range(0, count).Select(at => $"X-H{at}: {new string('h', length)}\r\n"));
 
         await caller.SendAsync($"GET /health/live HTTP/1.1\r\nHost: x\r\nConnection: close\r\n{headers}\r\n");
@@ -49,8 +46,8 @@ public sealed class RudeCallerTests
     [InlineData(20_000, 414)]
     public async Task A_query_within_the_servers_bounds_is_told_and_a_longer_one_is_a_414(int length, int status)
     {
-        await using var service = Listening();
-        using var caller = await RawCaller.ToAsync(AddressOf(service));
+        await using var service = Counting.Listening();
+        using var caller = await RawCaller.ToAsync(service.Address);
 
         await caller.SendAsync($"POST /v1/flow?{new string('q', length)} HTTP/1.1\r\nHost: x\r\nConnection: close\r\nContent-Length: 0\r\n\r\n");
 
@@ -60,23 +57,23 @@ public sealed class RudeCallerTests
     [Fact]
     public async Task Nonsense_on_a_connection_is_a_400_and_the_service_goes_on()
     {
-        await using var service = Listening();
+        await using var service = Counting.Listening();
         foreach (var nonsense in (string[])["\u0016\u0003\u0001\u0002\r\n\r\n", "GET\r\n\r\n", "POST /v1/flow HTTP/9.9\r\n\r\n", "POST /v1/flow HTTP/1.1\r\nHost: x\r\nContent-Length: -5\r\n\r\n", "POST /v1/flow HTTP/1.1\r\nHost: x\r\nTransfer-Encoding: chunked\r\nContent-Type: application/json\r\n\r\nZZ\r\n"])
         {
-            using var caller = await RawCaller.ToAsync(AddressOf(service));
+            using var caller = await RawCaller.ToAsync(service.Address);
             await caller.SendAsync(nonsense);
             var said = await caller.RestAsync();
             Assert.Matches("^HTTP/1.1 (400|505)", said);
         }
-        using var other = new HttpClient { BaseAddress = AddressOf(service) };
+        using var other = new HttpClient { BaseAddress = service.Address };
         await other.PostFlow(Documents.Small).Json(200);
     }
 
     [Fact]
     public async Task A_request_that_is_being_answered_when_the_service_stops_is_answered()
     {
-        await using var service = Listening(("Limits:DischargeTime", "00:02:00"));
-        using var caller = new HttpClient { BaseAddress = AddressOf(service) };
+        await using var service = Counting.Listening(("Limits:DischargeTime", "00:02:00"));
+        using var caller = new HttpClient { BaseAddress = service.Address };
         await caller.PostFlow(Documents.Small).Json(200);
         var asked = Task.Run(() => caller.PostDischarge(DischargeDocuments.Chain(400)).Json(200), TestContext.Current.CancellationToken);
         var watch = Stopwatch.StartNew();
@@ -87,14 +84,4 @@ public sealed class RudeCallerTests
         Assert.NotEmpty((await asked).GetProperty("cases").EnumerateArray());
         await Assert.ThrowsAnyAsync<HttpRequestException>(() => caller.PostFlow(Documents.Small));
     }
-
-    static Counting Listening(params (string, string)[] settings)
-    {
-        var service = new Counting(settings);
-        service.UseKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, 0));
-        service.StartServer();
-        return service;
-    }
-
-    static Uri AddressOf(Counting service) => new(service.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
 }

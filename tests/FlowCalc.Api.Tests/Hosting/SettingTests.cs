@@ -11,6 +11,8 @@ public sealed class SettingTests
     [Theory]
     [InlineData("Limits:BodyBytes", "10")]
     [InlineData("Limits:BodyTime", "00:00:00.5")]
+    [InlineData("Limits:HeldBytes", "50331647")]
+    [InlineData("Limits:HeldBytes", "68719476737")]
     [InlineData("Limits:Points", "0")]
     [InlineData("Limits:FlowTime", "00:00:00")]
     [InlineData("Limits:DischargePoints", "1")]

@@ -1,6 +1,8 @@
 using FlowCalc.Api.Answers;
 using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Jobs;
+using FlowCalc.Api.Tests.Hosting;
+using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Logging.Abstractions;
 
 namespace FlowCalc.Api.Tests.Jobs;
@@ -168,6 +170,25 @@ public sealed class JobStoreTests : IDisposable
         var said = problem.Detail + string.Concat(problem.Errors?.Values.SelectMany(messages => messages) ?? []);
         Assert.Contains(message, said, StringComparison.Ordinal);
         Assert.DoesNotContain("secret", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Job_that_nobody_foresaw_to_throw_is_logged_under_the_id_that_it_tells()
+    {
+        using var log = new ErrorLog();
+        using var logs = LoggerFactory.Create(logging => logging.AddProvider(log));
+        using var logged = new JobStore(Limits, clock, logs.CreateLogger<JobStore>());
+        using var work = new HeldWork(thrown: new InvalidOperationException("secret"));
+        var job = logged.Submit(work, out _)!;
+        work.Release();
+        await Soon(job.Ended);
+
+        var trace = job.Outcome.Problem!.Detail.Split(' ')[^1].TrimEnd('.');
+
+        Assert.Equal(32, trace.Length);
+        var said = Assert.Single(log.Errors);
+        Assert.Contains(trace, said, StringComparison.Ordinal);
+        Assert.Contains("secret", said, StringComparison.Ordinal);
     }
 
     [Fact]

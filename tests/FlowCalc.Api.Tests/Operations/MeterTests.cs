@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics.Metrics;
+using FlowCalc.Api.Hosting;
 using FlowCalc.Api.Operations;
 using FlowCalc.Api.Tests.Flow;
 using FlowCalc.Api.Tests.Hosting;
@@ -28,7 +29,28 @@ public sealed class MeterTests
         Assert.Equal(2, counts.Measured("flowcalc.flow.iterations"));
         Assert.Equal(4, counts.Measured("flowcalc.work.duration"));
         counts.Observe();
-        Assert.Equal(1, counts.Measured("flowcalc.jobs.running"));
+        foreach (var observed in (string[])["flowcalc.jobs.running", "flowcalc.jobs.waiting", "flowcalc.work.running", "flowcalc.work.waiting", "flowcalc.held"]) Assert.Equal(1, counts.Measured(observed));
+    }
+
+    [Fact]
+    public async Task Requests_at_work_and_in_the_queue_and_what_they_hold_are_observed()
+    {
+        await using var service = Service.With(("Limits:Concurrent", "1"), ("Limits:Waiting", "1"));
+        using var caller = service.Caller();
+        using var counts = new Counts(service.Services.GetRequiredService<ServiceMeter>().Meter);
+        var places = service.Services.GetRequiredService<WorkPlaces>();
+        var taken = await places.TakeAsync(TestContext.Current.CancellationToken);
+        var waiting = caller.PostFlow(Documents.Small);
+        while (places.Counts().Waiting == 0) await Task.Delay(5, TestContext.Current.CancellationToken);
+
+        counts.Observe();
+        await caller.PostFlow(Documents.Small).Fault(429);
+        taken.Dispose();
+        await waiting.Json(200);
+
+        Assert.Equal((1, 1), (counts.Last("flowcalc.work.running"), counts.Last("flowcalc.work.waiting")));
+        Assert.InRange(counts.Last("flowcalc.held"), Documents.Small.Length, 2 * Documents.Small.Length);
+        Assert.Equal(1, counts.Of("flowcalc.answers", "/v1/flow", "busy"));
     }
 
     // Hears one service's own meter, whatever other services in this process count.
@@ -36,6 +58,7 @@ public sealed class MeterTests
     {
         readonly MeterListener listener = new();
         readonly ConcurrentBag<(string Name, string Call, string Outcome)> heard = [];
+        readonly ConcurrentDictionary<string, long> last = [];
 
         public Counts(Meter meter)
         {
@@ -43,7 +66,11 @@ public sealed class MeterTests
             {
                 if (ReferenceEquals(instrument.Meter, meter)) hearing.EnableMeasurementEvents(instrument);
             };
-            listener.SetMeasurementEventCallback<long>((instrument, _, tags, _) => Add(instrument, tags));
+            listener.SetMeasurementEventCallback<long>((instrument, value, tags, _) =>
+            {
+                last[instrument.Name] = value;
+                Add(instrument, tags);
+            });
             listener.SetMeasurementEventCallback<int>((instrument, _, tags, _) => Add(instrument, tags));
             listener.SetMeasurementEventCallback<double>((instrument, _, tags, _) => Add(instrument, tags));
             listener.Start();
@@ -52,6 +79,8 @@ public sealed class MeterTests
         public int Of(string name, string call, string outcome) => heard.Count(one => one == (name, call, outcome));
 
         public int Measured(string name) => heard.Count(one => one.Name == name);
+
+        public long Last(string name) => last[name];
 
         public void Observe() => listener.RecordObservableInstruments();
 

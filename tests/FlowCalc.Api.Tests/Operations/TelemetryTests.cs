@@ -35,6 +35,11 @@ public sealed class TelemetryTests
         }
 
         foreach (var path in (string[])["/v1/metrics", "/v1/traces", "/v1/logs"]) Assert.True(collector.Got.ContainsKey(path), $"{path} of {string.Join(' ', collector.Got.Keys)}");
+        Assert.All(collector.Got.Values, sent =>
+        {
+            Assert.Matches(@"(?s)service\.name.{1,6}flowcalc", sent);
+            Assert.Matches(@"(?s)service\.version.{1,6}\d+\.\d+\.\d+", sent);
+        });
         Assert.Contains("flowcalc.answers", collector.Got["/v1/metrics"], StringComparison.Ordinal);
         Assert.Contains("http.server.request.duration", collector.Got["/v1/metrics"], StringComparison.Ordinal);
         Assert.Contains("work", collector.Got["/v1/traces"], StringComparison.Ordinal);

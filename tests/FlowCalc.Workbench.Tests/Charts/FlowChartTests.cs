@@ -44,7 +44,7 @@ public sealed class FlowChartTests
 
         var model = FlowChart.Model(layout, one, Solved.Demo.Shown(), ChartSize.Page, FlowChart.Named(one));
         var picture = FlowChart.Of(layout, one, Solved.Demo.Shown(), ChartSize.Page);
-        var svg = await new StaticMarkup(new ServiceCollection().BuildServiceProvider(), NullLoggerFactory.Instance).SvgAsync(picture);
+        var svg = await new StaticMarkup(new ServiceCollection().BuildServiceProvider(), NullLoggerFactory.Instance).SvgAsync(picture, TestContext.Current.CancellationToken);
 
         Legible.Check(picture);
         Assert.Equal(500, model.Series.Count);

@@ -15,7 +15,7 @@ public sealed class PrintedPageTests(Site site)
     {
         var content = ReportContent.Of(new ReportSource(Solved.Check("raid-pickup")), TestContext.Current.CancellationToken);
         var html = await new StaticMarkup(new ServiceCollection().BuildServiceProvider(), NullLoggerFactory.Instance)
-            .RenderAsync<Report>(new() { [nameof(Report.Content)] = content, [nameof(Report.Paper)] = PaperSize.A4 });
+            .RenderAsync<Report>(new() { [nameof(Report.Content)] = content, [nameof(Report.Paper)] = PaperSize.A4 }, TestContext.Current.CancellationToken);
         var file = new ReadPdf(ReportPdf.Write(content, PaperSize.A4, TestContext.Current.CancellationToken));
         var page = await site.NewPageAsync();
         await page.SetContentAsync(html);
