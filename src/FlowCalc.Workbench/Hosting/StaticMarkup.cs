@@ -23,8 +23,12 @@ public sealed class StaticMarkup(IServiceProvider services, ILoggerFactory log)
         where TComponent : IComponent
     {
         await using var renderer = new HtmlRenderer(new StoppingServices(services, cancel), log);
-        var html = await renderer.Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<TComponent>(ParameterView.FromDictionary(parameters))).ToHtmlString());
-        cancel.ThrowIfCancellationRequested();
-        return html;
+        return await renderer.Dispatcher.InvokeAsync(async () =>
+        {
+            var root = await renderer.RenderComponentAsync<TComponent>(ParameterView.FromDictionary(parameters));
+            // A renderer takes a stop for an end: what it leaves then is half a tree, in which a component that was not made stands for the root and which has no end when written.
+            cancel.ThrowIfCancellationRequested();
+            return root.ToHtmlString();
+        });
     }
 }
