@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FlowCalc.Agents;
 using FlowCalc.Networks;
 
@@ -23,6 +24,7 @@ internal readonly struct TablePath(ExpansionTable table) : ICompressiblePath
     public bool HasHeads => true;
 
     /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public PathPoint At(double log)
     {
         var point = table.At(log);

@@ -154,6 +154,7 @@ internal sealed class PieceCurve
     /// <param name="place">The variable.</param>
     /// <param name="values">The quantities.</param>
     /// <param name="slopes">Their slopes.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Four(double place, out Vector256<double> values, out Vector256<double> slopes)
     {
         var piece = nodes.AsSpan(8 * Node(place, out var part, out var stretch), 16);

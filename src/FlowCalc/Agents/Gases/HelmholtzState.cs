@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace FlowCalc.Agents;
 
 /// <summary>Properties of a state of one phase.</summary>
@@ -21,6 +23,7 @@ internal readonly record struct HelmholtzState(
     /// <param name="delta">δ.</param>
     /// <param name="tau">τ.</param>
     /// <param name="alpha">Sum of both parts.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static HelmholtzState Of(double gasConstant, double temperature, double density, double delta, double tau, in HelmholtzDerivatives alpha)
     {
         var r = gasConstant;

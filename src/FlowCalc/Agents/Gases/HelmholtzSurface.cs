@@ -92,12 +92,19 @@ internal sealed class HelmholtzSurface
         // The weights of both sides in τ, for values, slopes and curvatures: products of four lanes are summed at the end.
         var along = Vector256.Create(v);
         var (square, cube) = (along * along, along * along * along);
-        var fromHigh = cube * Polynomial(along, EndCube, EndFourth, EndFifth);
-        var fromLow = Vector256.FusedMultiplyAdd(cube, Polynomial(along, StartCube, StartFourth, StartFifth), Polynomial(along, StartRest, StartLinear, StartSquare));
-        var slopeFromHigh = square * Polynomial(along, 3 * EndCube, 4 * EndFourth, 5 * EndFifth);
-        var slopeFromLow = Vector256.FusedMultiplyAdd(square, Polynomial(along, 3 * StartCube, 4 * StartFourth, 5 * StartFifth), Vector256.FusedMultiplyAdd(along, 2 * StartSquare, StartLinear));
-        var bendFromHigh = along * Polynomial(along, 6 * EndCube, 12 * EndFourth, 20 * EndFifth);
-        var bendFromLow = Vector256.FusedMultiplyAdd(along, Polynomial(along, 6 * StartCube, 12 * StartFourth, 20 * StartFifth), 2 * StartSquare);
+        // Of Hermite's polynomials the factors of each power: of value, slope and curvature at the start, then at the end, which has no lower powers.
+        var linear = Vector256.Create(0.0, 1, 0, 0);
+        var fromLow = Vector256.FusedMultiplyAdd(
+            cube, Polynomial(along, Vector256.Create(-10, -6, -1.5, 0), Vector256.Create(15, 8, 1.5, 0), Vector256.Create(-6, -3, -0.5, 0)),
+            Polynomial(along, Vector256.Create(1.0, 0, 0, 0), linear, Vector256.Create(0, 0, 0.5, 0)));
+        var fromHigh = cube * Polynomial(along, Vector256.Create(10, -4, 0.5, 0), Vector256.Create(-15.0, 7, -1, 0), Vector256.Create(6, -3, 0.5, 0));
+        var slopeFromLow = Vector256.FusedMultiplyAdd(
+            square, Polynomial(along, Vector256.Create(-30, -18, -4.5, 0), Vector256.Create(60.0, 32, 6, 0), Vector256.Create(-30, -15, -2.5, 0)),
+            Vector256.FusedMultiplyAdd(along, Vector256.Create(0.0, 0, 1, 0), linear));
+        var slopeFromHigh = square * Polynomial(along, Vector256.Create(30, -12, 1.5, 0), Vector256.Create(-60.0, 28, -4, 0), Vector256.Create(30, -15, 2.5, 0));
+        var bendFromLow = Vector256.FusedMultiplyAdd(
+            along, Polynomial(along, Vector256.Create(-60.0, -36, -9, 0), Vector256.Create(180.0, 96, 18, 0), Vector256.Create(-120.0, -60, -10, 0)), Vector256.Create(0.0, 0, 1, 0));
+        var bendFromHigh = along * Polynomial(along, Vector256.Create(60.0, -24, 3, 0), Vector256.Create(-180.0, 84, -12, 0), Vector256.Create(120.0, -60, 10, 0));
         return new(
             Vector256.Sum(low * fromLow + high * fromHigh),
             densityScale * Vector256.Sum(lowSlope * fromLow + highSlope * fromHigh),
@@ -107,25 +114,6 @@ internal sealed class HelmholtzSurface
             densityScale * densityScale * temperatureScale * Vector256.Sum(lowBend * slopeFromLow + highBend * slopeFromHigh),
             temperatureScale * temperatureScale * Vector256.Sum(low * bendFromLow + high * bendFromHigh), 0, 0);
     }
-
-    // Of the same six polynomials, three a side, the factors of each power: value, slope and curvature of the start, then of the end, whose lower powers have none.
-    static Vector256<double> StartRest => Vector256.Create(1.0, 0, 0, 0);
-
-    static Vector256<double> StartLinear => Vector256.Create(0.0, 1, 0, 0);
-
-    static Vector256<double> StartSquare => Vector256.Create(0, 0, 0.5, 0);
-
-    static Vector256<double> StartCube => Vector256.Create(-10, -6, -1.5, 0);
-
-    static Vector256<double> StartFourth => Vector256.Create(15, 8, 1.5, 0);
-
-    static Vector256<double> StartFifth => Vector256.Create(-6, -3, -0.5, 0);
-
-    static Vector256<double> EndCube => Vector256.Create(10, -4, 0.5, 0);
-
-    static Vector256<double> EndFourth => Vector256.Create(-15.0, 7, -1, 0);
-
-    static Vector256<double> EndFifth => Vector256.Create(6, -3, 0.5, 0);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static Vector256<double> Polynomial(Vector256<double> x, Vector256<double> rest, Vector256<double> linear, Vector256<double> square) =>
