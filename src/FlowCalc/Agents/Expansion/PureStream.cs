@@ -25,8 +25,11 @@ internal sealed class PureStream : IStream
     readonly SaturationCurve? saturation;
     readonly double enthalpy;
     readonly SaturatedPoint bubble;
-    readonly (double Temperature, double Density) first;
-    double temperature, density;
+    // A gas thinner than this part of its critical density has a density almost in proportion to the pressure.
+    const double Thin = 0.3;
+
+    readonly (double Temperature, double Density, double Pressure) first;
+    double temperature, density, last;
 
     /// <summary>Makes the stream of a state.</summary>
     /// <param name="fluid">The fluid.</param>
@@ -38,7 +41,8 @@ internal sealed class PureStream : IStream
     public PureStream(Fluid fluid, double pressure, double enthalpy, double temperature, double density, double lowest)
     {
         (this.fluid, saturation, this.enthalpy, this.temperature, this.density) = (fluid, fluid.Saturation, enthalpy, temperature, density);
-        first = (temperature, density);
+        first = (temperature, density, pressure);
+        last = pressure;
         // A little above the start, since a table reaches there and a saturated liquid stands right on its boundary.
         Kink = FindKink(lowest, Above * pressure);
         IsSlightlyCompressed = !double.IsNaN(Kink) && pressure < Slightly * Kink && VapourPart(Kink * 0.999) is > 0 and < 0.5;
@@ -68,17 +72,25 @@ internal sealed class PureStream : IStream
             var volume = part / point.VapourDensity + (1 - part) / point.LiquidDensity;
             return new(1 / volume, point.Temperature, part, 1 / (part / fluid.GasViscosity(point.Temperature) + (1 - part) / fluid.LiquidViscosity(point.Temperature)));
         }
-        OnePhase.AtEnthalpy(fluid, pressure, enthalpy, ref temperature, ref density);
+        AtEnthalpy(pressure);
         if (double.IsNaN(density)) return Edge(pressure);
         var isLiquid = saturation is not null && density > fluid.CriticalDensity;
         var (t, d) = (temperature, density);
         return new(d, t, isLiquid ? 0 : 1, isLiquid ? fluid.LiquidViscosity(t) : fluid.GasViscosity(t));
     }
 
+    // One phase, from the last one. Gives its entropy.
+    double AtEnthalpy(double pressure)
+    {
+        if (saturation is null || density < Thin * fluid.CriticalDensity) density *= pressure / last;
+        last = pressure;
+        return OnePhase.AtEnthalpy(fluid, pressure, enthalpy, ref temperature, ref density);
+    }
+
     // One phase without an answer, a little beyond the boundary: the saturated phase of that side.
     StreamState Edge(double pressure)
     {
-        (temperature, density) = first;
+        (temperature, density, last) = first;
         if (!(pressure <= saturation?.HighestPressure)) return new(double.NaN, double.NaN, double.NaN, double.NaN);
         var point = saturation.AtPressure(pressure);
         return VapourPart(pressure) < 0
@@ -103,7 +115,7 @@ internal sealed class PureStream : IStream
                 fluid, stagnation, enthalpy, point.LiquidEntropy + part * (point.VapourEntropy - point.LiquidEntropy), part, point, isLiquid: false, point.Temperature,
                 1 / (part / point.VapourDensity + (1 - part) / point.LiquidDensity), part * Math.Clamp((stagnation / saturation.HighestPressure - Distinct) / (1 - Distinct), 0, 1));
         }
-        var entropy = OnePhase.AtEnthalpy(fluid, stagnation, enthalpy, ref temperature, ref density);
+        var entropy = AtEnthalpy(stagnation);
         if (double.IsNaN(density)) return new HeldWay(1 / At(stagnation).Density, stagnation);
         return Boiling(entropy) is var (boiling, critical)
             ? new PureNozzleWay(fluid, stagnation, enthalpy, entropy, 0, boiling, isLiquid: false, temperature, density, critical)
