@@ -38,7 +38,7 @@ public class CureProofLawTests
         {
             foreach (var finding in CureProof.OfDischarge(Bottled(seed, fill, charge, latest)))
                 if (finding.Cure is { Clears: true }) Interlocked.Increment(ref clear);
-        }, iter: 12);
+        }, iter: 30);
 
         Assert.True(clear > 8, $"Only {clear} cures cleared their finding.");
     }
