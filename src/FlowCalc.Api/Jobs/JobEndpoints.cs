@@ -50,7 +50,7 @@ internal static class JobEndpoints
         return Task.CompletedTask;
     }
 
-    static async Task Listen(HttpContext context, string id, JobStore jobs, TimeProvider clock, IHostApplicationLifetime life)
+    static async Task Listen(HttpContext context, string id, JobStore jobs, TimeProvider clock)
     {
         var fault = QueryUnits.RefuseAny(context.Request);
         var job = fault is null ? jobs.Find(id) : null;
@@ -65,7 +65,7 @@ internal static class JobEndpoints
             await ProblemWriter.WriteAsync(context, Problems.TooManyListeners(JobEvents.MostListeners));
             return;
         }
-        using var either = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, life.ApplicationStopping);
-        await TypedResults.ServerSentEvents(JobEvents.Of(job, clock, either.Token)).ExecuteAsync(context);
+        // A service that stops ends its jobs, and with them this.
+        await TypedResults.ServerSentEvents(JobEvents.Of(job, clock, context.RequestAborted)).ExecuteAsync(context);
     }
 }

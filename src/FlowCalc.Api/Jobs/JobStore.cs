@@ -5,7 +5,7 @@ using FlowCalc.Api.Hosting;
 namespace FlowCalc.Api.Jobs;
 
 /// <summary>The jobs of this service: so many run, so many wait, and so many that have ended are kept for so long.</summary>
-internal sealed class JobStore : IHostedService, IDisposable
+internal sealed class JobStore : IHostedLifecycleService, IDisposable
 {
     const int IdBytes = 16;
 
@@ -77,22 +77,36 @@ internal sealed class JobStore : IHostedService, IDisposable
         }
     }
 
+    public Task StartingAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
     public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
-    /// <summary>Stops every job, and waits until those that run have noticed.</summary>
-    public async Task StopAsync(CancellationToken cancellationToken)
+    public Task StartedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    /// <summary>Stops every job, before the server waits for its requests: those that listen to a job hear of it.</summary>
+    public Task StoppingAsync(CancellationToken cancellationToken)
     {
-        Task[] last;
+        StopAll();
+        return Task.CompletedTask;
+    }
+
+    /// <summary>Stops every job, and waits until those that run have noticed.</summary>
+    public async Task StopAsync(CancellationToken cancellationToken) =>
+        await Task.WhenAll(StopAll()).WaitAsync(cancellationToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+
+    public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    public void Dispose() => sweep.Dispose();
+
+    Task[] StopAll()
+    {
         lock (gate)
         {
             isStopping = true;
             foreach (var job in known.Values.Where(job => !job.Outcome.IsOver).ToArray()) Stop(job);
-            last = [.. running];
+            return [.. running];
         }
-        await Task.WhenAll(last).WaitAsync(cancellationToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
     }
-
-    public void Dispose() => sweep.Dispose();
 
     void Start(Job job)
     {

@@ -147,6 +147,7 @@ public sealed class StudyTabTests(Site site)
         var page = await site.OpenAsync();
         var panel = await TabAsync(page, "Request");
         await panel.GetByLabel("Language").SelectOptionAsync(language);
+        await Expect(panel.Locator("pre")).ToContainTextAsync(language == "curl" ? "curl " : "import ");
         var folder = Directory.CreateTempSubdirectory().FullName;
         try
         {
