@@ -117,7 +117,8 @@ public sealed class CoverageCallTests(Service service) : IDisposable
         using var response = await caller.PostCoverage(document);
 
         Assert.Contains((int)response.StatusCode, (int[])[200, 422]);
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(20), $"{watch.Elapsed}");
+        // Eight seconds by the limits, and what a machine busy with other tests adds.
+        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(60), $"{watch.Elapsed}");
         TestContext.Current.TestOutputHelper?.WriteLine($"{(int)response.StatusCode} after {watch.Elapsed}");
     }
 

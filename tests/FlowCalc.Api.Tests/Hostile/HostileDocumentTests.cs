@@ -47,7 +47,7 @@ public sealed class HostileDocumentTests
     public async Task Every_document_of_a_gas_however_hostile_gets_a_discharge_whose_books_balance_or_a_stated_fault_in_time()
     {
         var count = HostileCalls.Count(few: 300, many: 4_000);
-        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:DischargeTime", "00:01:00"));
+        await using var service = HostileCalls.IsLong ? Service.AsShipped() : Service.With(("Limits:DischargeTime", "00:04:00"));
         var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OfGasBottle), new CasesSeen());
 
         await calls.SendAsync(service, HostileCalls.FirstSeed, count, cases.Look);
@@ -69,7 +69,7 @@ public sealed class HostileDocumentTests
     [InlineData(3941)]
     public async Task Document_of_a_gas_that_once_had_no_discharge_has_one_now(int seed)
     {
-        await using var service = Service.With(("Limits:DischargeTime", "00:01:00"));
+        await using var service = Service.With(("Limits:DischargeTime", "00:04:00"));
         var (calls, cases) = (new HostileCalls("/v1/discharge", HostileDocuments.OfGasBottle), new CasesSeen());
 
         await calls.SendAsync(service, seed, 1, cases.Look);
