@@ -21,13 +21,13 @@ internal sealed class PureStream : IStream
     // Over this part of the highest pressure of saturation liquid and vapour become one, and with them a frozen expansion and equilibrium.
     const double Distinct = 0.85;
 
+    // A gas thinner than this part of its critical density has a density almost in proportion to the pressure.
+    const double Thin = 0.3;
+
     readonly Fluid fluid;
     readonly SaturationCurve? saturation;
     readonly double enthalpy;
     readonly SaturatedPoint bubble;
-    // A gas thinner than this part of its critical density has a density almost in proportion to the pressure.
-    const double Thin = 0.3;
-
     readonly (double Temperature, double Density, double Pressure) first;
     double temperature, density, last;
 

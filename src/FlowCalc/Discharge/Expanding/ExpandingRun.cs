@@ -24,7 +24,7 @@ internal sealed class ExpandingRun
     readonly ExpandingLine line;
     readonly ExpandingRates rates;
     readonly ExpandingTrace trace;
-    readonly ITableTrack track;
+    readonly TableTrack track;
     readonly StepLimit limit;
     readonly RungeKuttaStep stepper;
     readonly double[] y, ahead, clock, arrivalTime;
@@ -38,7 +38,7 @@ internal sealed class ExpandingRun
         line = new ExpandingLine(problem);
         rates = new ExpandingRates(problem, line, cancellation);
         trace = new ExpandingTrace(problem, line, rates);
-        track = problem.Bottle.IsGas ? new GasTrack(problem, rates) : new TableTrack(problem, rates);
+        track = TableTrack.Of(problem, rates);
         limit = new StepLimit(problem, rates);
         stepper = new RungeKuttaStep(rates.Length);
         (y, ahead) = (new double[rates.Length], new double[rates.Length]);
@@ -77,7 +77,7 @@ internal sealed class ExpandingRun
         if (rates.Table is null) track.Clear();
         if (rates.Stage != ExpandingStage.Sweep)
         {
-            if (track.Of(y) is not { } table) return "The agent has no state somewhere on its way to the nozzles within its data.";
+            if (track.Now(y) is not { } table) return "The agent has no state somewhere on its way to the nozzles within its data.";
             rates.Table = table;
         }
         rates.Step = step;
@@ -272,7 +272,7 @@ internal sealed class ExpandingRun
     {
         trace.LiquidEnd = time;
         // What is driven out is what stands in the line, not what the step would have come to.
-        rates.Table = track.Of(y) ?? rates.Table;
+        rates.Table = track.Now(y) ?? rates.Table;
         (rates.SweptMass, rates.SweptPart) = (y[rates.InLine], draw.AgentPart);
         for (var i = 0; i < clock.Length; i++)
             if (!rates.HasArrived[i] && line.Flow > 0) arrivalTime[i] = time + (clock[i] - y[rates.Out]) / (line.Flow * draw.AgentPart);

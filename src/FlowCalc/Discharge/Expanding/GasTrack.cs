@@ -6,7 +6,7 @@ namespace FlowCalc.Discharge;
 /// <remarks>Tables that are put together have one highest pressure; once the bottle's has fallen far below, new ones with finer nodes take their place.</remarks>
 /// <param name="problem">The discharge.</param>
 /// <param name="rates">Its rates, which tell what leaves.</param>
-internal sealed class GasTrack(ExpandingProblem problem, ExpandingRates rates) : ITableTrack
+internal sealed class GasTrack(ExpandingProblem problem, ExpandingRates rates) : TableTrack(problem, rates)
 {
     const int Kept = 32;
 
@@ -16,24 +16,21 @@ internal sealed class GasTrack(ExpandingProblem problem, ExpandingRates rates) :
     // Of the temperature, between two tables.
     const double Farthest = 0.12;
 
-    // In the longest steps allowed, how far ahead a table is made.
-    const double Steps = 1.6;
-    const int MostSteps = 3;
-
     readonly TableKnots knots = new() { BeyondFirst = 0.1 };
-    readonly BottlePath path = new(problem, rates);
-    readonly double[] state = new double[rates.Length];
     double top;
 
     /// <inheritdoc/>
-    public void Clear() => top = 0;
+    protected override int Count => knots.Count;
 
     /// <inheritdoc/>
-    public ExpansionTable? Of(ReadOnlySpan<double> y)
+    public override void Clear() => top = 0;
+
+    /// <inheritdoc/>
+    public override ExpansionTable? Now(ReadOnlySpan<double> y)
     {
-        if (!path.TryDraw(y, out var draw)) return null;
-        var own = ExpansionTable.Top(rates.Drive(draw), problem.Ambient);
-        if (rates.Drive(draw) > top || own * Range < top)
+        if (!Path.TryDraw(y, out var draw)) return null;
+        var own = ExpansionTable.Top(Rates.Drive(draw), Ambient);
+        if (Rates.Drive(draw) > top || own * Range < top)
         {
             knots.Clear();
             top = own;
@@ -42,33 +39,25 @@ internal sealed class GasTrack(ExpandingProblem problem, ExpandingRates rates) :
     }
 
     /// <inheritdoc/>
-    public ExpansionTable? Ahead(ReadOnlySpan<double> y, ReadOnlySpan<double> now, bool mayMake) =>
-        !path.TryDraw(y, out var draw) ? null
-        : rates.Drive(draw) > top ? (mayMake ? Build(y, ExpansionTable.Top(rates.Drive(draw), problem.Ambient)) : null)
-        : Between(draw) ?? (mayMake ? Make(y, draw) : null);
+    public override ExpansionTable? Ahead(ReadOnlySpan<double> y, ReadOnlySpan<double> now, bool mayMake)
+    {
+        if (!Path.TryDraw(y, out var draw)) return null;
+        var drive = Rates.Drive(draw);
+        if (drive <= top && Between(draw) is { } table) return table;
+        if (!mayMake) return null;
+        return drive <= top ? Make(y, draw) : Build(y, ExpansionTable.Top(drive, Ambient));
+    }
 
     /// <inheritdoc/>
-    public void Reach(ReadOnlySpan<double> y, ReadOnlySpan<double> rate, double step, double largest)
-    {
-        var flow = rate[rates.Out];
-        if (!(flow > 0) || !path.TryFollow(y, flow, flow * step, 1, state) || !path.TryDraw(state, out var end) || Between(end) is not null) return;
-        var steps = (int)Math.Max(Math.Round(Steps * largest / step), 1);
-        if (!TryAdd(y, flow, flow * step, steps) && steps > 1) TryAdd(y, flow, flow * step, 1);
-    }
+    protected override bool IsShort(ReadOnlySpan<double> y, ReadOnlySpan<double> end, in Draw draw) => !IsLast(draw) && !knots.Serve(draw.Key, hasLiquid: false, Farthest);
 
-    bool TryAdd(ReadOnlySpan<double> y, double flow, double perStep, int steps)
-    {
-        // The first two need a third between them.
-        foreach (var part in knots.Count + 1 < TableKnots.Least ? [0.5, 1.0] : (ReadOnlySpan<double>)[1.0])
-            if (!path.TryFollow(y, flow, part * steps * perStep, Math.Min((int)Math.Ceiling(part * steps), MostSteps), state) || !path.TryDraw(state, out var draw) || Make(state, draw) is null) return false;
-        return true;
-    }
+    /// <inheritdoc/>
+    protected override bool TryKeep(ReadOnlySpan<double> y, in Draw draw) => Make(y, draw) is not null;
 
-    ExpansionTable? Between(in Draw draw)
-    {
-        if (knots.Count > 0 && TableKnots.IsSame(draw.Key, knots.Last.Place)) return knots.Last.Table;
-        return knots.Between(draw.Key, hasLiquid: false, Farthest)?.Table;
-    }
+    // A bottle that keeps its temperature may have one enthalpy throughout.
+    bool IsLast(in Draw draw) => knots.Count > 0 && TableKnots.IsSame(draw.Key, knots.Last.Place);
+
+    ExpansionTable? Between(in Draw draw) => IsLast(draw) ? knots.Last.Table : knots.Between(draw.Key, hasLiquid: false, Farthest)?.Table;
 
     ExpansionTable? Make(ReadOnlySpan<double> y, in Draw draw)
     {
@@ -76,7 +65,4 @@ internal sealed class GasTrack(ExpandingProblem problem, ExpandingRates rates) :
         knots.Insert(new(draw.Key, table, draw.Temperature, 0, false), Kept);
         return table;
     }
-
-    ExpansionTable? Build(ReadOnlySpan<double> y, double highest) =>
-        problem.Bottle.Stream(y[..problem.Bottle.Length], rates.IsLiquid, 0.5 * problem.Ambient) is { } stream ? ExpansionTable.TryBuild(stream, highest, problem.Ambient, problem.Nozzles) : null;
 }

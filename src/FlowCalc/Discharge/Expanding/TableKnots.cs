@@ -86,26 +86,46 @@ internal sealed class TableKnots
     /// <returns>The table, with what else belongs to it; null where the tables give none.</returns>
     public TableKnot? Between(double place, bool hasLiquid, double farthest)
     {
-        if (!IsWithin(place)) return null;
-        var above = 1;
-        while (above < knots.Count - 1 && (knots[above].Place - place) * (knots[above].Place - knots[above - 1].Place) < 0) above++;
-        if (Math.Abs(knots[above].Temperature - knots[above - 1].Temperature) > farthest * knots[above].Temperature) return null;
         Span<int> chosen = stackalloc int[Most];
-        if (Choose(place, above, chosen) is not (>= Least and var count)) return null;
-        var (tables, weights) = (new ExpansionTable[count], new double[count]);
-        double temperature = 0, rest = 0, sum = 0;
+        Span<double> parts = stackalloc double[Most];
+        if (Weigh(place, hasLiquid, farthest, chosen, parts) is not (> 0 and var count)) return null;
+        var tables = new ExpansionTable[count];
+        double temperature = 0, rest = 0;
         for (var i = 0; i < count; i++)
         {
             var knot = knots[chosen[i]];
-            if (knot.HasLiquid != hasLiquid || i > 0 && !knot.Table.IsLike(tables[0])) return null;
-            (tables[i], weights[i]) = (knot.Table, 1);
+            tables[i] = knot.Table;
+            temperature += parts[i] * knot.Temperature;
+            rest += parts[i] * knot.Rest;
+        }
+        return new(place, ExpansionTable.Mixed(tables, parts[..count]), temperature, rest, hasLiquid);
+    }
+
+    /// <summary>Whether <see cref="Between"/> gives a table.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="hasLiquid">Whether there is liquid in the bottle.</param>
+    /// <param name="farthest">Largest difference of temperature between the tables on either side, as a part of the temperature.</param>
+    public bool Serve(double place, bool hasLiquid, double farthest) => Weigh(place, hasLiquid, farthest, stackalloc int[Most], stackalloc double[Most]) > 0;
+
+    // The tables that give one between, and their weights; 0 where they give none.
+    int Weigh(double place, bool hasLiquid, double farthest, Span<int> chosen, Span<double> weights)
+    {
+        if (!IsWithin(place)) return 0;
+        var above = 1;
+        while (above < knots.Count - 1 && (knots[above].Place - place) * (knots[above].Place - knots[above - 1].Place) < 0) above++;
+        if (Math.Abs(knots[above].Temperature - knots[above - 1].Temperature) > farthest * knots[above].Temperature) return 0;
+        if (Choose(place, above, chosen) is not (>= Least and var count)) return 0;
+        double sum = 0;
+        for (var i = 0; i < count; i++)
+        {
+            var knot = knots[chosen[i]];
+            if (knot.HasLiquid != hasLiquid || i > 0 && !knot.Table.IsLike(knots[chosen[0]].Table)) return 0;
+            weights[i] = 1;
             for (var k = 0; k < count; k++)
                 if (k != i) weights[i] *= (place - knots[chosen[k]].Place) / (knot.Place - knots[chosen[k]].Place);
             sum += Math.Abs(weights[i]);
-            temperature += weights[i] * knot.Temperature;
-            rest += weights[i] * knot.Rest;
         }
-        return sum < MostWeight ? new(place, ExpansionTable.Mixed(tables, weights), temperature, rest, hasLiquid) : null;
+        return sum < MostWeight ? count : 0;
     }
 
     // The tables on either side of a place, and the nearest of the others that are not too near to one chosen.
