@@ -83,9 +83,7 @@ sealed class CommandOptions
         var option = new Option<string?>(name) { Description = description };
         option.Validators.Add(result =>
         {
-            if (result.Tokens is not [{ Value: var text }]) return;
-            if (text.Any(char.IsControl)) result.AddError($"{name} has control characters; it takes a line of text.");
-            else if (text.Length is 0 or > QueryText.Longest) result.AddError(string.Create(CultureInfo.InvariantCulture, $"{name} has {text.Length} characters; it takes 1 to {QueryText.Longest}."));
+            if (result.Tokens is [{ Value: var text }] && QueryText.Fault(name, text) is { } fault) result.AddError(fault);
         });
         return option;
     }

@@ -45,7 +45,6 @@ internal static class AgentEndpoints
         {
             using var place = await places.TakeAsync(context.RequestAborted);
             if (place.IsAcquired) return AgentAnswers.Find(id, ask, write, out fault) is { } found && fault is null ? found : null;
-            context.Response.Headers.RetryAfter = WorkPlaces.RetryAfter;
             fault = Problems.Busy(limits);
             return null;
         }

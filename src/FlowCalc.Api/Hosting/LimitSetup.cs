@@ -70,8 +70,8 @@ internal static class LimitSetup
     /// <param name="limits">Limits of the service.</param>
     public static Task RefuseAsync(HttpContext context, RateLimitLease lease, ServiceLimits limits)
     {
-        var seconds = lease.TryGetMetadata(MetadataName.RetryAfter, out var wait) ? Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)) : 1;
-        context.Response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
+        if (lease.TryGetMetadata(MetadataName.RetryAfter, out var wait))
+            context.Response.Headers.RetryAfter = Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)).ToString(CultureInfo.InvariantCulture);
         return ProblemWriter.WriteAsync(context, Problems.TooOften(limits));
     }
 }

@@ -5,9 +5,6 @@ namespace FlowCalc.Api.Hosting;
 /// <summary>The places of whatever computes, and the queue before them. A place is taken once the body is there and left before the answer is sent, so that no caller holds one by sending or reading slowly.</summary>
 internal sealed class WorkPlaces(ServiceLimits limits) : IDisposable
 {
-    /// <summary>When a caller who found no place may try again, seconds.</summary>
-    public const string RetryAfter = "1";
-
     readonly ConcurrencyLimiter limiter = new(new ConcurrencyLimiterOptions
     {
         PermitLimit = limits.Workers,

@@ -32,12 +32,8 @@ internal static class JobEndpoints
     {
         if (QueryUnits.RefuseAny(context.Request) is { } fault) return ProblemWriter.WriteAsync(context, fault);
         if (jobs.Find(id) is not { } job) return ProblemWriter.WriteAsync(context, Problems.NoJob(id));
-        if (held.IsFull)
-        {
-            // An answer may be long: it waits where it is until others have gone out.
-            context.Response.Headers.RetryAfter = WorkPlaces.RetryAfter;
-            return ProblemWriter.WriteAsync(context, Problems.NoRoom(limits));
-        }
+        // An answer may be long: it waits where it is until others have gone out.
+        if (held.IsFull) return ProblemWriter.WriteAsync(context, Problems.NoRoom(limits));
         context.Response.Headers.CacheControl = "no-store";
         return AnswerWriter.WriteAsync(context, job, JobAnswers.Write);
     }
@@ -61,7 +57,6 @@ internal static class JobEndpoints
         }
         if (!job.TryListen(JobEvents.MostListeners))
         {
-            context.Response.Headers.RetryAfter = "1";
             await ProblemWriter.WriteAsync(context, Problems.TooManyListeners(JobEvents.MostListeners));
             return;
         }

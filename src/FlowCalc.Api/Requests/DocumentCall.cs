@@ -73,21 +73,20 @@ internal static class DocumentCall
         var query = LayoutQuery.Read(context.Request, explained is not null, others, out var fault);
         fault ??= JsonContentType.Fault(context.Request);
         var outcome = fault is null
-            ? await InPlaceAsync(context, limits, body => WorkAsync(body, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, make, context.RequestAborted))
+            ? await InPlaceAsync(context, limits, began, body => WorkAsync(body, longest, query.Write, read, query.Explains ? Bounded(explained!, limits) : work, make, context.RequestAborted))
             : new CallOutcome(fault, ServiceMeter.Fault, began);
         context.RequestServices.GetRequiredService<ServiceMeter>().Count(CallOf(context), outcome.Word, outcome.Began);
         await (outcome.Text is { } text ? AnswerWriter.SendAsync(context, text) : ProblemWriter.WriteAsync(context, outcome.Fault!));
     }
 
     // The place is taken once the body is there, and both are left before anything is sent.
-    static async Task<CallOutcome> InPlaceAsync(HttpContext context, ServiceLimits limits, Func<ReadOnlyMemory<byte>, Task<CallOutcome>> work)
+    static async Task<CallOutcome> InPlaceAsync(HttpContext context, ServiceLimits limits, long began, Func<ReadOnlyMemory<byte>, Task<CallOutcome>> work)
     {
-        var began = Stopwatch.GetTimestamp();
         var (arrival, received) = await PooledBody.ReadAsync(context.Request, limits, context.RequestServices.GetRequiredService<HeldBytes>(), context.RequestAborted);
         using var body = received;
         if (body is null) return new(Refusal(context, limits, arrival), ServiceMeter.Fault, began);
         using var place = await context.RequestServices.GetRequiredService<WorkPlaces>().TakeAsync(context.RequestAborted);
-        return place.IsAcquired ? await work(body.Bytes) : new(Busy(context, Problems.Busy(limits)), ServiceMeter.Busy, began);
+        return place.IsAcquired ? await work(body.Bytes) : new(Problems.Busy(limits), ServiceMeter.Busy, began);
     }
 
     static Problem Refusal(HttpContext context, ServiceLimits limits, BodyArrival arrival)
@@ -95,13 +94,7 @@ internal static class DocumentCall
         if (arrival == BodyArrival.TooLarge) return Problems.TooLarge(limits);
         // What is left of the body is not waited for.
         context.Response.Headers.Connection = "close";
-        return arrival == BodyArrival.Late ? Problems.TooLate(limits.BodyTime) : Busy(context, Problems.NoRoom(limits));
-    }
-
-    static Problem Busy(HttpContext context, Problem why)
-    {
-        context.Response.Headers.RetryAfter = WorkPlaces.RetryAfter;
-        return why;
+        return arrival == BodyArrival.Late ? Problems.TooLate(limits.BodyTime) : Problems.NoRoom(limits);
     }
 
     // The path as it is mapped: a caller may write it in other letters.

@@ -15,15 +15,17 @@ internal static class QueryText
     public static string? Read(HttpRequest request, string name, ref Problem? fault)
     {
         if (!request.Query.TryGetValue(name, out var values)) return null;
-        var why = values switch
-        {
-            [{ Length: > 0 and <= Longest } text] when text.Any(char.IsControl) => "It has control characters; it takes a line of text.",
-            [{ Length: > 0 and <= Longest }] => null,
-            { Count: > 1 } => "It stands more than once; once is enough.",
-            _ => FormattableString.Invariant($"It has {values.ToString().Length} characters; it takes 1 to {Longest}."),
-        };
+        var why = values.Count > 1 ? "It stands more than once; once is enough." : Fault("It", values.ToString());
         if (why is null) return values[0];
         fault = Problems.Together(fault, Problems.Query(name, why));
         return null;
     }
+
+    /// <summary>What is wrong with a text; null where it is a line that can be taken.</summary>
+    /// <param name="subject">What the sentence calls it.</param>
+    /// <param name="text">The text.</param>
+    public static string? Fault(string subject, string text) =>
+        text.Length is 0 or > Longest ? FormattableString.Invariant($"{subject} has {text.Length} characters; it takes 1 to {Longest}.")
+        : text.Any(char.IsControl) ? $"{subject} has control characters; it takes a line of text."
+        : null;
 }
